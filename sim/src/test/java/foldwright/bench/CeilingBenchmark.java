@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.bench;
+
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+
+/**
+ * The arithmetic ceiling of the core that the other benchmarks run on: independent chains of scalar
+ * multiply-adds held in registers. Printed beside every other figure, because times on shared
+ * machines scatter and ratios do not.
+ */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.Throughput)
+@OutputTimeUnit(TimeUnit.SECONDS)
+public class CeilingBenchmark {
+    private static final int ROUNDS = 100_000;
+
+    private double a = 1.000000001;
+    private double b = 1e-9;
+
+    /**
+     * One operation is one useful floating-point operation: 8 chains, a multiply and an add each
+     * round.
+     */
+    @Benchmark
+    @OperationsPerInvocation(16 * ROUNDS)
+    public double scalarMultiplyAdd() {
+        double x = a;
+        double y = b;
+        double c0 = 0;
+        double c1 = 1;
+        double c2 = 2;
+        double c3 = 3;
+        double c4 = 4;
+        double c5 = 5;
+        double c6 = 6;
+        double c7 = 7;
+        for (int i = 0; i < ROUNDS; i++) {
+            c0 = c0 * x + y;
+            c1 = c1 * x + y;
+            c2 = c2 * x + y;
+            c3 = c3 * x + y;
+            c4 = c4 * x + y;
+            c5 = c5 * x + y;
+            c6 = c6 * x + y;
+            c7 = c7 * x + y;
+        }
+        return c0 + c1 + c2 + c3 + c4 + c5 + c6 + c7;
+    }
+}
