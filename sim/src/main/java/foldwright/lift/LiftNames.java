@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.lift;
+
+/**
+ * The names parts of a lift carry in results, pictures and messages.
+ *
+ * <p>Sides are "left" and "right" seen from the fixed feet along the machine; stages count from the
+ * bottom, from 1.
+ */
+public final class LiftNames {
+    private LiftNames() {}
+
+    /** One of the two scissor sides. */
+    public enum Side {
+        LEFT("left"),
+        RIGHT("right");
+
+        private final String label;
+
+        Side(String label) {
+            this.label = label;
+        }
+
+        /** The word used in names. */
+        public String label() {
+            return label;
+        }
+    }
+
+    /** Arm that rises from the fixed end towards the sliding end. */
+    public static String risingArm(Side side, int stage) {
+        return side.label + " arm " + stage + " rising";
+    }
+
+    /** Arm that falls from the fixed end towards the sliding end. */
+    public static String fallingArm(Side side, int stage) {
+        return side.label + " arm " + stage + " falling";
+    }
+
+    /** Pin at the crossing of a stage. */
+    public static String centrePin(Side side, int stage) {
+        return side.label + " centre pin " + stage;
+    }
+
+    /** Pin above the fixed feet; level 0 is the base pin, level n the deck pin. */
+    public static String fixedPin(Side side, int level) {
+        return side.label + " fixed-side pin " + level;
+    }
+
+    /** Pin above the sliding feet; level 0 is the foot pin, level n the deck slider's. */
+    public static String slidingPin(Side side, int level) {
+        return side.label + " sliding-side pin " + level;
+    }
+
+    /** The block that slides on the base. */
+    public static String footSlider(Side side) {
+        return side.label + " foot slider";
+    }
+
+    /** The block that slides under the deck. */
+    public static String deckSlider(Side side) {
+        return side.label + " deck slider";
+    }
+
+    /** Screw number i, from 1. */
+    public static String screw(int number) {
+        return "screw " + number;
+    }
+
+    /** Nut of screw number i, from 1. */
+    public static String nut(int number) {
+        return "nut " + number;
+    }
+
+    /** Motor number i, from 1. */
+    public static String motor(int number) {
+        return "motor " + number;
+    }
+
+    /** The plate that is raised. */
+    public static String deck() {
+        return "deck";
+    }
+}
