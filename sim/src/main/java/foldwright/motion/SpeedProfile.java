@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.motion;
+
+import static java.lang.Math.max;
+import static java.lang.Math.sqrt;
+
+/**
+ * Way, speed and acceleration along one move over time: speed up, cruise, slow down, in the
+ * shortest time that the limits allow. Each side has its own ramp and the peak speed is found
+ * exactly; the published rule that lowers the acceleration of both sides together ({@link
+ * DoubleSRule}) is slower when the ends have different speeds. Reusable, allocates nothing.
+ */
+public final class SpeedProfile {
+    private static final int PHASES = 7;
+
+    // Start of each phase; the last entry is the end of the profile.
+    private final double[] time = new double[PHASES + 1];
+    private final double[] way = new double[PHASES + 1];
+    private final double[] speed = new double[PHASES + 1];
+    private final double[] acceleration = new double[PHASES];
+    private final double[] jerk = new double[PHASES];
+    private double length;
+    private double peak;
+
+    /**
+     * Plans a move.
+     *
+     * @param newLength way [m]
+     * @param v0 speed at the start [m/s]
+     * @param v1 speed at the end [m/s]; the two must be joinable within the length
+     * @param top highest speed [m/s]
+     * @param a highest acceleration [m/s2]
+     * @param j highest jerk [m/s3]; infinite for ramps of constant acceleration
+     */
+    public void plan(double newLength, double v0, double v1, double top, double a, double j) {
+        length = newLength;
+        double full = Ramp.length(v0, top, a, j) + Ramp.length(top, v1, a, j);
+        peak = full <= newLength ? top : peakSpeed(v0, v1, max(v0, v1), top, a, j);
+        double rest = newLength - Ramp.length(v0, peak, a, j) - Ramp.length(peak, v1, a, j);
+        double cruise = rest > 0 && peak > 0 ? rest / peak : 0;
+        speed[0] = v0;
+        ramp(0, peak - v0, a, j);
+        phase(3, cruise, 0, 0);
+        ramp(4, v1 - peak, a, j);
+    }
+
+    /** Plans standing still for a time [s]. */
+    public void planPause(double seconds) {
+        length = 0;
+        peak = 0;
+        speed[0] = 0;
+        phase(0, seconds, 0, 0);
+        for (int i = 1; i < PHASES; i++) {
+            phase(i, 0, 0, 0);
+        }
+    }
+
+    /**
+     * The three phases of a change of speed: jerk, plateau, jerk back; only the plateau where the
+     * jerk is infinite.
+     */
+    private void ramp(int first, double dv, double a, double j) {
+        double sign = dv < 0 ? -1 : 1;
+        double size = Math.abs(dv);
+        if (j == Double.POSITIVE_INFINITY) {
+            phase(first, 0, 0, 0);
+            phase(first + 1, size / a, sign * a, 0);
+            phase(first + 2, 0, 0, 0);
+            return;
+        }
+        double tj = size * j >= a * a ? a / j : sqrt(size / j);
+        double plateau = tj > 0 ? max(0, size / (j * tj) - tj) : 0;
+        double held = sign * j * tj;
+        phase(first, tj, 0, sign * j);
+        phase(first + 1, plateau, held, 0);
+        phase(first + 2, tj, held, -sign * j);
+    }
+
+    private void phase(int i, double t, double a, double j) {
+        acceleration[i] = a;
+        jerk[i] = j;
+        time[i + 1] = time[i] + t;
+        way[i + 1] = way[i] + t * (speed[i] + t * (a / 2 + t * j / 6));
+        speed[i + 1] = speed[i] + t * (a + t * j / 2);
+    }
+
+    /** Peak speed at which both ramps together just fill the length. */
+    private double peakSpeed(double v0, double v1, double low, double high, double a, double j) {
+        if (v0 == v1) {
+            return Ramp.reach(v0, length / 2, a, j);
+        }
+        if (j == Double.POSITIVE_INFINITY) {
+            return max(low, sqrt(a * length + (v0 * v0 + v1 * v1) / 2));
+        }
+        double lo = low;
+        double hi = high;
+        double flo = excess(v0, v1, lo, a, j);
+        double fhi = excess(v0, v1, hi, a, j);
+        if (flo >= 0) {
+            return lo;
+        }
+        // False position with the halving of a stale end (Illinois): the excess grows steadily with
+        // the peak.
+        for (int i = 0; i < 100 && hi - lo > 1e-15 * hi; i++) {
+            double v = (lo * fhi - hi * flo) / (fhi - flo);
+            if (!(v > lo && v < hi)) {
+                v = 0.5 * (lo + hi);
+            }
+            double f = excess(v0, v1, v, a, j);
+            if (f == 0) {
+                return v;
+            }
+            if (f < 0) {
+                lo = v;
+                flo = f;
+                fhi *= 0.5;
+            } else {
+                hi = v;
+                fhi = f;
+                flo *= 0.5;
+            }
+        }
+        return lo;
+    }
+
+    private double excess(double v0, double v1, double v, double a, double j) {
+        return Ramp.length(v0, v, a, j) + Ramp.length(v, v1, a, j) - length;
+    }
+
+    /** Whole duration [s]. */
+    public double duration() {
+        return time[PHASES];
+    }
+
+    /** Highest speed reached [m/s]. */
+    public double peak() {
+        return peak;
+    }
+
+    /** Duration of phase 0 to 6: jerk, plateau, jerk, cruise, jerk, plateau, jerk [s]. */
+    public double phaseTime(int i) {
+        return time[i + 1] - time[i];
+    }
+
+    /** Way after a time, never beyond the length [m]. */
+    public double way(double t) {
+        int i = phaseAt(t);
+        double d = inside(t, i);
+        double s = way[i] + d * (speed[i] + d * (acceleration[i] / 2 + d * jerk[i] / 6));
+        return Math.min(s, length);
+    }
+
+    /** Speed after a time [m/s]. */
+    public double speed(double t) {
+        int i = phaseAt(t);
+        double d = inside(t, i);
+        return max(0, speed[i] + d * (acceleration[i] + d * jerk[i] / 2));
+    }
+
+    /** Acceleration along the path after a time [m/s2]. */
+    public double acceleration(double t) {
+        int i = phaseAt(t);
+        return acceleration[i] + inside(t, i) * jerk[i];
+    }
+
+    private int phaseAt(double t) {
+        int i = 0;
+        while (i < PHASES - 1 && t >= time[i + 1]) {
+            i++;
+        }
+        return i;
+    }
+
+    private double inside(double t, int i) {
+        return Math.min(max(t - time[i], 0), time[i + 1] - time[i]);
+    }
+}
