@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.machine.drive;
+
+import foldwright.machine.keys.Key;
+import foldwright.machine.keys.Keys;
+import foldwright.machine.keys.Kind;
+import foldwright.quantity.Dimension;
+
+/**
+ * A screw thread by its numbers; in a file also by its designation in the table of trapezoidal
+ * threads.
+ *
+ * @param name designation
+ * @param majorDiameter major diameter of the screw [m]
+ * @param pitchDiameter pitch diameter [m]
+ * @param rootDiameter root diameter of the screw [m]
+ * @param lead advance in one turn [m]
+ * @param flankAngle angle of the flank against the plane square to the axis [rad]
+ */
+@Kind(
+        "A screw thread by its numbers; in a file also by its designation in the table of trapezoidal threads.")
+public record ScrewThread(
+        @Key(value = "Designation", orElse = "given by numbers", example = "Tr10x2") String name,
+        @Key(
+                        value = "Major diameter of the screw",
+                        is = Dimension.LENGTH,
+                        range = "(0 mm, 200 mm]",
+                        example = "10 mm")
+                double majorDiameter,
+        @Key(
+                        value = "Pitch diameter",
+                        is = Dimension.LENGTH,
+                        range = "(0 mm, 200 mm]",
+                        example = "9 mm")
+                double pitchDiameter,
+        @Key(
+                        value = "Root diameter of the screw",
+                        is = Dimension.LENGTH,
+                        range = "(0 mm, 200 mm]",
+                        example = "7.5 mm")
+                double rootDiameter,
+        @Key(
+                        value = "Advance in one turn",
+                        is = Dimension.LENGTH,
+                        range = "(0 mm, 200 mm]",
+                        example = "2 mm")
+                double lead,
+        @Key(
+                        value = "Angle of the flank against the plane square to the axis",
+                        is = Dimension.ANGLE,
+                        range = "[0 deg, 45 deg]",
+                        orElse = "15 deg",
+                        example = "15 deg")
+                double flankAngle) {
+    /** Checks every value against its key. */
+    public ScrewThread {
+        Keys.check(
+                ScrewThread.class,
+                name,
+                majorDiameter,
+                pitchDiameter,
+                rootDiameter,
+                lead,
+                flankAngle);
+        if (!(rootDiameter < pitchDiameter && pitchDiameter < majorDiameter)) {
+            throw new IllegalArgumentException(
+                    "ScrewThread: root, pitch and major diameter must rise in this order");
+        }
+    }
+}

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.machine.keys;
+
+import foldwright.quantity.Dimension;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.Collection;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** A key as described on its record component. */
+public final class KeyOf {
+    private final RecordComponent component;
+    private final Key key;
+    private final Range range;
+    private final Range each;
+
+    KeyOf(RecordComponent component) {
+        this.component = component;
+        this.key = component.getAnnotation(Key.class);
+        if (key == null) {
+            throw new IllegalStateException(
+                    component.getDeclaringRecord().getSimpleName()
+                            + ": "
+                            + component.getName()
+                            + " is not described");
+        }
+        this.range = Range.of(key.range(), isList() ? Dimension.RATIO : key.is());
+        this.each = Range.of(key.each(), key.is());
+    }
+
+    /** The key as it stands in the file. */
+    public String name() {
+        return component.getName();
+    }
+
+    /** What the value means. */
+    public String about() {
+        return key.value();
+    }
+
+    /** Dimension of the number or numbers. */
+    public Dimension dimension() {
+        return key.is();
+    }
+
+    /** Allowed values, or for a list the allowed number of entries. */
+    public Range range() {
+        return range;
+    }
+
+    /** Allowed values of the numbers inside a list or point. */
+    public Range each() {
+        return each;
+    }
+
+    /** Value used when the key is left out, empty for none. */
+    public String orElse() {
+        return key.orElse();
+    }
+
+    /** An example as it stands in a file, empty for none. */
+    public String example() {
+        return key.example();
+    }
+
+    /** Whether the value is a list. */
+    public boolean isList() {
+        return Collection.class.isAssignableFrom(component.getType());
+    }
+
+    /** Whether the key may be left out. */
+    public boolean mayBeAbsent() {
+        Class<?> type = component.getType();
+        boolean optional =
+                type == Optional.class || type == OptionalDouble.class || type == OptionalInt.class;
+        boolean emptyList = isList() && range.holds(0) && !range.equals(Range.ALL);
+        return optional || emptyList || !key.orElse().isEmpty();
+    }
+
+    /** The type of the value, or of the entries of a list, without its optional. */
+    public Class<?> type() {
+        Type type = component.getGenericType();
+        while (type instanceof ParameterizedType inner) {
+            type = inner.getActualTypeArguments()[0];
+        }
+        return type == OptionalDouble.class ? double.class : (Class<?>) type;
+    }
+
+    /** The component this key describes. */
+    public RecordComponent component() {
+        return component;
+    }
+}
