@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.study;
+
+/**
+ * A quantity with a sign along a way, a time or a height, with symmetric bounds.
+ *
+ * @param caption title, second line and unit
+ * @param along the way, rising [SI]
+ * @param values with sign [SI of the unit]
+ * @param allowed largest size allowed [SI of the unit]; not a number when there is none
+ * @param minus what minus means, e.g. "front"
+ * @param plus what plus means, e.g. "back"
+ */
+public record SignedCurve(
+        HeightPlot.Caption caption,
+        Series along,
+        Series values,
+        double allowed,
+        String minus,
+        String plus) {}
