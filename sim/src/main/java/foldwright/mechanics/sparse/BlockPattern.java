@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.sparse;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+
+/**
+ * Which blocks a system has and which of them meet off the diagonal: the topology, without numbers.
+ *
+ * <p>A <em>body</em> block has a positive definite diagonal block (inertia, stiffness), a
+ * <em>joint</em> block a negative semidefinite one (minus compliance). Blocks are numbered in order
+ * of addition. Built once, then handed to {@link BlockLdl#analyse}; not meant for use while
+ * stepping.
+ */
+public final class BlockPattern {
+    private enum Kind {
+        BODY,
+        JOINT
+    }
+
+    private final List<Kind> kinds = new ArrayList<>();
+    private final List<Integer> sizes = new ArrayList<>();
+    private final List<TreeSet<Integer>> neighbours = new ArrayList<>();
+
+    /** Adds a block of {@code size} coordinates; returns its index. */
+    public int addBody(int size) {
+        return add(Kind.BODY, size);
+    }
+
+    /** Adds a block of {@code size} constraint rows; returns its index. */
+    public int addJoint(int size) {
+        return add(Kind.JOINT, size);
+    }
+
+    /**
+     * States that the off-diagonal block between two blocks may hold numbers. Order of the two and
+     * repetition do not matter; a block always meets itself.
+     */
+    public void couple(int a, int b) {
+        check(a);
+        check(b);
+        if (a != b) {
+            neighbours.get(a).add(b);
+            neighbours.get(b).add(a);
+        }
+    }
+
+    /** Number of blocks added so far. */
+    public int blocks() {
+        return sizes.size();
+    }
+
+    /** Rows (and columns) of a block. */
+    public int size(int block) {
+        check(block);
+        return sizes.get(block);
+    }
+
+    boolean isJoint(int block) {
+        return kinds.get(block) == Kind.JOINT;
+    }
+
+    /** Blocks that meet this one off the diagonal, ascending. */
+    int[] neighbours(int block) {
+        return neighbours.get(block).stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    private int add(Kind kind, int size) {
+        if (size < 1) {
+            throw new IllegalArgumentException(
+                    String.format(
+                            Locale.ROOT, "block %d: size %d, must be 1 or more", blocks(), size));
+        }
+        kinds.add(kind);
+        sizes.add(size);
+        neighbours.add(new TreeSet<>());
+        return blocks() - 1;
+    }
+
+    private void check(int block) {
+        if (block < 0 || block >= blocks()) {
+            throw new IllegalArgumentException(
+                    String.format(
+                            Locale.ROOT,
+                            "block %d: there are blocks 0 to %d",
+                            block,
+                            blocks() - 1));
+        }
+    }
+}
