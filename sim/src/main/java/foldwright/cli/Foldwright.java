@@ -1,20 +1,88 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The root command: it only holds the others. */
 @Command(
         name = "foldwright",
         description = "Motion simulator for small machines that fold flat.",
+        synopsisSubcommandLabel = "COMMAND",
         mixinStandardHelpOptions = true,
-        version = "foldwright 0.1.0")
-public final class Foldwright {
+        version = "foldwright 0.1.0",
+        subcommands = {ProofCommand.class},
+        footer = {
+            "",
+            "Returns 0 when everything holds, 1 when something fails its verdict, 2 for input that"
+                    + " cannot be used, 3 for a fault of the program.",
+            "",
+            "Example:",
+            "  foldwright assess scenes/van-bench.json -o report"
+        })
+public final class Foldwright implements Runnable {
+    @Spec private CommandSpec spec;
+
     private Foldwright() {}
 
     /** Every command of this module; the viewer adds its own before it runs them. */
     public static CommandLine commandLine() {
-        return new CommandLine(new Foldwright());
+        CommandLine line = new CommandLine(new Foldwright());
+        line.setOut(new PrintWriter(utf8(System.out), true));
+        line.setErr(new PrintWriter(utf8(System.err), true));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpWidth(100);
+        line.setParameterExceptionHandler(usage());
+        line.setExecutionExceptionHandler(Foldwright::failed);
+        line.getSubcommands().values().forEach(Foldwright::dress);
+        return line;
+    }
+
+    /** Gives a command the help option and the width that all commands have. */
+    private static void dress(CommandLine command) {
+        command.getCommandSpec().mixinStandardHelpOptions(true);
+    }
+
+    private static java.io.Writer utf8(java.io.PrintStream stream) {
+        return new java.io.OutputStreamWriter(stream, StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    private static IParameterExceptionHandler usage() {
+        return (ParameterException e, String[] args) -> {
+            CommandLine command = e.getCommandLine();
+            PrintWriter err = command.getErr();
+            err.println("foldwright: " + e.getMessage());
+            UnmatchedArgumentException.printSuggestions(e, err);
+            err.println("Help: " + command.getCommandSpec().qualifiedName() + " --help");
+            return ExitCode.BAD_INPUT;
+        };
+    }
+
+    private static int failed(Exception e, CommandLine command, CommandLine.ParseResult parsed) {
+        PrintWriter err = command.getErr();
+        if (e instanceof BadInput) {
+            err.println("foldwright: " + e.getMessage());
+            return ExitCode.BAD_INPUT;
+        }
+        err.println(
+                "foldwright: stopped by a fault of its own ("
+                        + e
+                        + "). Please report it with the machine file.");
+        if (System.getenv("FOLDWRIGHT_TRACE") != null) {
+            e.printStackTrace(err);
+        }
+        return ExitCode.FAULT;
     }
 }

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Files that appear complete or not at all: contents are gathered first, written beside their
+ * places and moved there only when all of them could be written. Stopping the program removes what
+ * lies beside.
+ */
+final class Outputs {
+    private final Map<Path, byte[]> waiting = new LinkedHashMap<>();
+
+    /** Adds a text file. */
+    void add(Path file, String text) {
+        waiting.put(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Refuses places that cannot be written, before any work is done for them. */
+    static void check(Path file) {
+        if (Files.isDirectory(file)) {
+            throw new BadInput(file + ": is a folder; a file name is needed");
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new BadInput(file + ": there is no folder " + folder);
+        }
+        if (!Files.isWritable(Files.exists(file) ? file : folder)) {
+            throw new BadInput(file + ": may not be written");
+        }
+    }
+
+    /** Makes the folder if there is none, and checks that it can be written. */
+    static void checkFolder(Path folder) {
+        Path at = folder.toAbsolutePath();
+        while (at != null && !Files.exists(at)) {
+            at = at.getParent();
+        }
+        if (at == null || !Files.isDirectory(at) || !Files.isWritable(at)) {
+            throw new BadInput(folder + ": may not be written (" + at + ")");
+        }
+    }
+
+    /** Writes all files; either all are in place afterwards or none was touched. */
+    void write() {
+        Map<Path, Path> beside = new LinkedHashMap<>();
+        Thread sweep = new Thread(() -> beside.values().forEach(Outputs::remove));
+        Runtime.getRuntime().addShutdownHook(sweep);
+        Path now = null;
+        try {
+            for (Map.Entry<Path, byte[]> entry : waiting.entrySet()) {
+                now = entry.getKey();
+                Path folder = now.toAbsolutePath().getParent();
+                Files.createDirectories(folder);
+                Path temporary = Files.createTempFile(folder, "." + now.getFileName(), ".part");
+                beside.put(now, temporary);
+                Files.write(temporary, entry.getValue());
+                openToAll(temporary);
+            }
+            for (Map.Entry<Path, Path> entry : beside.entrySet()) {
+                now = entry.getKey();
+                move(entry.getValue(), now);
+            }
+        } catch (IOException e) {
+            beside.values().forEach(Outputs::remove);
+            throw new BadInput(now + ": cannot be written: " + reason(e));
+        } finally {
+            forget(sweep);
+        }
+        waiting.clear();
+    }
+
+    /** A temporary file is readable by its owner only; a result is an ordinary file. */
+    private static void openToAll(Path file) {
+        java.io.File f = file.toFile();
+        if (!f.setReadable(true, false)) {
+            // Some file systems have no such rights; the file then keeps what it was given.
+            return;
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(
+                    from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static void remove(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            file.toFile().deleteOnExit();
+        }
+    }
+
+    private static void forget(Thread sweep) {
+        try {
+            Runtime.getRuntime().removeShutdownHook(sweep);
+        } catch (IllegalStateException e) {
+            // Already stopping: the hook runs and finds nothing left, or removes what is.
+            return;
+        }
+    }
+
+    /** A cause in words: the class name says more than the message of most of these. */
+    static String reason(IOException e) {
+        if (e instanceof NoSuchFileException) {
+            return "no such file or folder";
+        }
+        if (e instanceof java.nio.file.AccessDeniedException) {
+            return "access denied";
+        }
+        return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    }
+}

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.cli;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import foldwright.proof.Proof;
+import foldwright.proof.ProofChapter;
+import foldwright.proof.ProofValue;
+import foldwright.study.Numerals;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Recomputes published values and prints both. */
+@Command(
+        name = "proof",
+        description = {
+            "Recomputes published values (standards, handbooks, benchmarks) and prints each beside"
+                    + " its source.",
+            "Returns 1 if one of them is missed."
+        },
+        footer = {"", "Example:", "  foldwright proof", "  foldwright proof --only screws --json"})
+final class ProofCommand implements Callable<Integer> {
+    @Option(
+            names = "--only",
+            paramLabel = "WORD",
+            description = "Only chapters or values whose name holds this word.")
+    private String only = "";
+
+    @Mixin private JsonOption json;
+
+    @Spec private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        Progress progress = new Progress(spec.commandLine().getErr());
+        List<ProofValue> values = new ArrayList<>();
+        StringBuilder text = new StringBuilder();
+        List<ProofChapter> chapters = Proof.chapters();
+        int done = 0;
+        for (ProofChapter chapter : chapters) {
+            progress.say(
+                    "proof: " + chapter.title() + ", chapter " + ++done + " of " + chapters.size());
+            List<ProofValue> found = matching(chapter);
+            if (!found.isEmpty()) {
+                values.addAll(found);
+                text.append(text.isEmpty() ? "" : "\n").append(chapter.title()).append('\n');
+                text.append(table(found));
+            }
+        }
+        progress.done();
+        if (values.isEmpty()) {
+            throw new BadInput(nothing(chapters));
+        }
+        if (json.wanted()) {
+            json.print(spec, out -> write(out, values));
+        } else {
+            spec.commandLine().getOut().print(text + "\n" + summary(values));
+        }
+        return values.stream().allMatch(ProofValue::pass) ? ExitCode.HOLDS : ExitCode.FAILS;
+    }
+
+    private List<ProofValue> matching(ProofChapter chapter) {
+        String word = only.toLowerCase(Locale.ROOT);
+        if (chapter.title().toLowerCase(Locale.ROOT).contains(word)) {
+            return chapter.compute();
+        }
+        return chapter.compute().stream()
+                .filter(v -> v.id().toLowerCase(Locale.ROOT).contains(word))
+                .toList();
+    }
+
+    private String nothing(List<ProofChapter> chapters) {
+        return "no chapter or value holds the word \""
+                + only
+                + "\"; chapters: "
+                + String.join(", ", chapters.stream().map(ProofChapter::title).toList());
+    }
+
+    private static String table(List<ProofValue> values) {
+        Table table =
+                new Table(
+                        List.of(
+                                "",
+                                "value",
+                                "computed",
+                                "published",
+                                "unit",
+                                "off by",
+                                "allowed",
+                                "source"),
+                        List.of(
+                                Table.Side.LEFT,
+                                Table.Side.LEFT,
+                                Table.Side.RIGHT,
+                                Table.Side.RIGHT,
+                                Table.Side.LEFT,
+                                Table.Side.RIGHT,
+                                Table.Side.RIGHT,
+                                Table.Side.LEFT));
+        for (ProofValue v : values) {
+            table.row(
+                    v.pass() ? "met" : "MISSED",
+                    v.id(),
+                    number(v.computed()),
+                    number(v.published()),
+                    v.unit().equals("1") ? "" : v.unit(),
+                    size(v, v.deviation()),
+                    size(v, v.tolerance()),
+                    v.source());
+        }
+        return table.text();
+    }
+
+    private static String number(double value) {
+        return Numerals.significant(value, 6, 12);
+    }
+
+    private static String size(ProofValue v, double size) {
+        if (v.kind() == ProofValue.Kind.ABSOLUTE) {
+            return Numerals.significant(size, 2, 12);
+        }
+        return size < 1e-6
+                ? String.format(Locale.ROOT, "%.0e", size)
+                : Numerals.significant(100 * size, 2, 5) + "%";
+    }
+
+    private static String summary(List<ProofValue> values) {
+        long met = values.stream().filter(ProofValue::pass).count();
+        return met + " of " + values.size() + " published values met\n";
+    }
+
+    private static void write(JsonGenerator out, List<ProofValue> values) throws IOException {
+        out.writeStartArray();
+        for (ProofValue v : values) {
+            out.writeStartObject();
+            out.writeStringField("id", v.id());
+            out.writeNumberField("computed", v.computed());
+            out.writeNumberField("published", v.published());
+            out.writeStringField("unit", v.unit());
+            out.writeNumberField("deviation", v.deviation());
+            out.writeNumberField("tolerance", v.tolerance());
+            out.writeStringField("kind", v.kind().name().toLowerCase(Locale.ROOT));
+            out.writeStringField("source", v.source());
+            out.writeBooleanField("pass", v.pass());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+}

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.cli;
+
+import foldwright.study.Verdict;
+import picocli.CommandLine.Help.Ansi;
+
+/** Verdicts for a terminal: always mark and word, with colour only where it is wanted. */
+final class Words {
+    private Words() {}
+
+    /** E.g. "● holds"; coloured when standard output is a terminal and NO_COLOR is not set. */
+    static String verdict(Verdict verdict) {
+        return colour(verdict, mark(verdict) + " " + verdict.word());
+    }
+
+    private static String mark(Verdict verdict) {
+        return switch (verdict) {
+            case HOLDS -> "●";
+            case TIGHT -> "◆";
+            case FAILS -> "✕";
+            case UNKNOWN -> "○";
+        };
+    }
+
+    private static String colour(Verdict verdict, String words) {
+        if (!Ansi.AUTO.enabled()) {
+            return words;
+        }
+        String code =
+                switch (verdict) {
+                    case HOLDS -> "36";
+                    case TIGHT -> "33";
+                    case FAILS -> "1;35";
+                    case UNKNOWN -> "2";
+                };
+        return "\u001b[" + code + "m" + words + "\u001b[0m";
+    }
+}

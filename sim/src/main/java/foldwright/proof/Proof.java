@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.proof;
+
+import java.util.List;
+
+/** All chapters of published values, in the order in which they are printed. */
+public final class Proof {
+    private Proof() {}
+
+    /** The chapters. */
+    public static List<ProofChapter> chapters() {
+        return List.of();
+    }
+}
