@@ -9,6 +9,11 @@ public final class Proof {
 
     /** The chapters. */
     public static List<ProofChapter> chapters() {
-        return List.of();
+        return List.of(
+                new ThreadChapter(),
+                new SpringChapter(),
+                new ColumnChapter(),
+                new MotorChapter(),
+                new MotionChapter());
     }
 }

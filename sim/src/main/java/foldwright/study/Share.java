@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.study;
 
+import foldwright.lift.Cause;
 import java.util.Objects;
 
 /**

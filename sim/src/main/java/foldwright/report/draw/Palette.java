@@ -3,7 +3,7 @@ package foldwright.report.draw;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import foldwright.study.Cause;
+import foldwright.lift.Cause;
 import foldwright.study.Verdict;
 import java.io.IOException;
 import java.io.InputStream;
@@ -55,12 +55,19 @@ public final class Palette {
 
     private void readCauses(JsonNode node) {
         for (Cause c : Cause.values()) {
-            if (c != Cause.COLLAR) {
-                cause.put(c, colour(node.get(lower(c)).get("hex")));
-            }
+            String name =
+                    switch (c) {
+                        case GUIDES -> "feet";
+                        case COLLAR -> "belt";
+                        case WIND_UP -> "inertia";
+                        default -> lower(c);
+                    };
+            cause.put(c, colour(node.get(name).get("hex")));
         }
-        // The collar is of the thread's family: between its dark member and the belt's light one.
+        // The collar is of the thread's family, between its dark member and the belt's light one;
+        // wind-up, the other share that is only stored, is a darker grey beside inertia.
         cause.put(Cause.COLLAR, cause.get(Cause.THREAD).towards(cause.get(Cause.BELT), 0.5));
+        cause.put(Cause.WIND_UP, cause.get(Cause.INERTIA).towards(ground.get(Ground.INK3), 0.5));
     }
 
     /** The colours of a theme. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.report.plot;
 
+import foldwright.lift.Cause;
 import foldwright.report.draw.Align;
 import foldwright.report.draw.Box;
 import foldwright.report.draw.Colour;
@@ -9,7 +10,6 @@ import foldwright.report.draw.Ground;
 import foldwright.report.draw.Path;
 import foldwright.report.draw.Pen;
 import foldwright.report.draw.Surface;
-import foldwright.study.Cause;
 import foldwright.study.HeightPlot;
 import foldwright.study.Numerals;
 import foldwright.study.Shown;

@@ -4,7 +4,7 @@ package foldwright.report.draw;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import foldwright.study.Cause;
+import foldwright.lift.Cause;
 import foldwright.study.Verdict;
 import org.junit.jupiter.api.Test;
 

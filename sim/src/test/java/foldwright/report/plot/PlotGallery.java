@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.report.plot;
 
+import foldwright.lift.Cause;
 import foldwright.report.draw.Box;
 import foldwright.report.draw.Palette;
 import foldwright.report.draw.SvgSurface;
 import foldwright.report.draw.Theme;
 import foldwright.study.Amount;
-import foldwright.study.Cause;
 import foldwright.study.Distribution;
 import foldwright.study.HeightPlot;
 import foldwright.study.HeightPlot.Caption;
