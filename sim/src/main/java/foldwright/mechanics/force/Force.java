@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.force;
+
+import foldwright.mechanics.body.State;
+import foldwright.mechanics.joint.Stiffness;
+
+/** Something that loads bodies other than a joint. */
+public interface Force {
+    String name();
+
+    /** Indices of the bodies that its tangents couple. */
+    int[] bodies();
+
+    /** Adds force [N, base frame] and moment about the centre [N m, body axes], 6 a body. */
+    void apply(State s, double[] load);
+
+    /**
+     * Adds {@code stiffness} times the symmetric part of -dF/dq and {@code damping} times that of
+     * -dF/dv, at the state of the last {@link #apply}.
+     */
+    void tangent(State s, double stiffness, double damping, Stiffness out);
+
+    /** Adds {@code stiffness} times what the change of geometry under load adds to -dF/dq. */
+    void geometric(State s, double stiffness, Stiffness out);
+
+    /** Energy stored at the state of the last {@link #apply} [J]. */
+    default double energy() {
+        return 0;
+    }
+
+    /** Power that the dissipative part takes at the last {@link #apply}, not negative [W]. */
+    default double loss() {
+        return 0;
+    }
+
+    /** Largest change of its coordinate in one Newton update [m or rad]. */
+    default double largestUpdate() {
+        return Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Change of its coordinate, linearised [m or rad], by body displacements that stand at {@code
+     * z[6 body + shift]}; the base does not move.
+     */
+    default double change(double[] z, int shift) {
+        return 0;
+    }
+
+    /** Called when a step is accepted. */
+    default void accept(State s) {}
+}

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.solve;
+
+import foldwright.mechanics.body.State;
+import foldwright.mechanics.joint.Driver;
+import foldwright.mechanics.joint.Rows;
+import java.util.Arrays;
+
+/**
+ * Velocities and accelerations that satisfy all engaged rows at a given pose.
+ *
+ * <p>Accelerations: M a + gyroscopic = load + G' lambda, G a + convective = prescribed. Redundant
+ * rows make the system singular; it is solved with a small compliance and refined until the true
+ * rows hold, which leaves the smallest multipliers.
+ */
+final class Accelerations {
+    private static final double SOFT = 1e-9;
+    private static final int SWEEPS = 12;
+    private final Assembly asm;
+    private final Kkt kkt;
+    private final double[] curve;
+
+    Accelerations(Assembly asm, Kkt kkt) {
+        this.asm = asm;
+        this.kkt = kkt;
+        curve = new double[asm.rowCount];
+    }
+
+    /**
+     * Nearest velocities, in the sense of kinetic energy, that satisfy the rows with the prescribed
+     * rates of drivers. The state must have been evaluated.
+     */
+    void velocities(State s) {
+        kkt.fill(s, 1, 0, 0, 0);
+        kkt.regularise(SOFT);
+        kkt.factor();
+        double[] x = kkt.vector();
+        for (int sweep = 0; sweep < SWEEPS; sweep++) {
+            Arrays.fill(x, 0);
+            double worst = 0;
+            for (Rows r : asm.rows) {
+                for (int i = 0; i < r.size(); i++) {
+                    int row = r.rowAt() + i;
+                    if (asm.engaged[row]) {
+                        double want = r instanceof Driver ? ((Driver) r).rate() : 0;
+                        double gap = want - asm.rate(r, i, s.v);
+                        x[kkt.rowPlace(row)] = gap;
+                        worst = Math.max(worst, Math.abs(gap));
+                    }
+                }
+            }
+            if (worst < 1e-14) {
+                break;
+            }
+            kkt.solve();
+            for (int i = 6; i < s.v.length; i++) {
+                s.v[i] += x[i - 6];
+            }
+        }
+        for (int i = 0; i < asm.bodies; i++) {
+            s.spin(i);
+        }
+    }
+
+    /**
+     * Accelerations and multipliers; overwrites {@code s.a} and the multipliers of engaged rows.
+     */
+    void accelerations(State s) {
+        for (Rows r : asm.rows) {
+            r.convective(s, curve);
+        }
+        kkt.fill(s, 1, 0, 0, 0);
+        kkt.regularise(SOFT);
+        kkt.factor();
+        double[] x = kkt.vector();
+        Arrays.fill(s.a, 0);
+        double before = Double.MAX_VALUE;
+        for (int sweep = 0; sweep < SWEEPS; sweep++) {
+            asm.evaluate(s);
+            asm.react();
+            Arrays.fill(x, 0);
+            asm.imbalance(s, x);
+            for (Rows r : asm.rows) {
+                for (int i = 0; i < r.size(); i++) {
+                    int row = r.rowAt() + i;
+                    if (asm.engaged[row]) {
+                        double want = r instanceof Driver ? ((Driver) r).acceleration() : 0;
+                        x[kkt.rowPlace(row)] = want - curve[row] - asm.rate(r, i, s.a);
+                    }
+                }
+            }
+            kkt.solve();
+            double size = 0;
+            for (int i = 6; i < s.a.length; i++) {
+                s.a[i] += x[i - 6];
+                size += x[i - 6] * x[i - 6];
+            }
+            for (int row = 0; row < asm.rowCount; row++) {
+                if (asm.engaged[row]) {
+                    asm.lambda[row] -= x[kkt.rowPlace(row)];
+                }
+            }
+            if (size == 0 || size > 0.25 * before) {
+                break;
+            }
+            before = size;
+        }
+    }
+}

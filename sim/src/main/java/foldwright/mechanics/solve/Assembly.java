@@ -1,0 +1,251 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.solve;
+
+import foldwright.mechanics.Mechanism;
+import foldwright.mechanics.body.Body;
+import foldwright.mechanics.body.Inertia;
+import foldwright.mechanics.body.State;
+import foldwright.mechanics.body.Vec3;
+import foldwright.mechanics.force.Force;
+import foldwright.mechanics.joint.Driver;
+import foldwright.mechanics.joint.Friction;
+import foldwright.mechanics.joint.Rows;
+import foldwright.mechanics.joint.ScalarRow;
+import foldwright.mechanics.joint.Stop;
+import java.util.Arrays;
+
+/**
+ * Rows, Jacobians, loads and residuals of a mechanism at one state, in arrays that all solvers
+ * share.
+ *
+ * <p>Residual of a body: M v' + gyroscopic - load - G' lambda; of a row: phi + c lambda + d
+ * dphi/dt.
+ */
+final class Assembly {
+    final Mechanism mechanism;
+    final int bodies;
+    final int rowCount;
+    final Rows[] rows;
+    final Force[] forces;
+    final Friction[] frictions;
+    final Stop[] stops;
+    final Driver[] drivers;
+
+    /** Whether a row is part of the system; the others hold their multiplier. */
+    final boolean[] engaged;
+
+    /** Row values, Jacobians and multipliers. */
+    final double[] phi;
+
+    final double[] g;
+    final double[] lambda;
+
+    /** Applied loads [N base, N m body], 6 a body; {@link #residual} adds the reactions. */
+    final double[] load;
+
+    /** Compliance and damping of every row. */
+    final double[] c;
+
+    final double[] d;
+
+    private final double[] mass;
+    private final double[] inertia;
+    private final double[] reach;
+    private final Vec3 gravity;
+
+    Assembly(Mechanism m) {
+        mechanism = m;
+        bodies = m.bodies().size();
+        rows = m.rows().toArray(Rows[]::new);
+        forces = m.forces().toArray(Force[]::new);
+        frictions = pick(Friction.class).toArray(Friction[]::new);
+        stops = pick(Stop.class).toArray(Stop[]::new);
+        drivers = pick(Driver.class).toArray(Driver[]::new);
+        rowCount = m.rowCount();
+        engaged = new boolean[rowCount];
+        phi = new double[rowCount];
+        g = new double[m.jacobianSize()];
+        lambda = new double[rowCount];
+        load = new double[6 * bodies];
+        c = new double[rowCount];
+        d = new double[rowCount];
+        mass = new double[bodies];
+        inertia = new double[9 * bodies];
+        reach = new double[bodies];
+        gravity = m.gravity();
+        weigh(m);
+        refreshSettings();
+    }
+
+    private <T> java.util.stream.Stream<T> pick(Class<T> kind) {
+        return Arrays.stream(rows).filter(kind::isInstance).map(kind::cast);
+    }
+
+    private void weigh(Mechanism m) {
+        for (Body b : m.bodies()) {
+            int i = b.index();
+            mass[i] = b.mass().mass();
+            Inertia j = b.mass().inertia();
+            double[] t = {j.xx(), j.xy(), j.xz(), j.xy(), j.yy(), j.yz(), j.xz(), j.yz(), j.zz()};
+            System.arraycopy(t, 0, inertia, 9 * i, 9);
+            // radius of gyration: an arm for bodies without joints
+            reach[i] = Math.max(1e-4, Math.sqrt((j.xx() + j.yy() + j.zz()) / (2 * mass[i])));
+        }
+        for (Rows r : rows) {
+            for (int k = 0; k < r.count(); k++) {
+                reach[r.body(k)] = Math.max(reach[r.body(k)], r.reach(k));
+            }
+        }
+    }
+
+    /** Takes over compliances, damping and engagement from the rows. */
+    void refreshSettings() {
+        for (Rows r : rows) {
+            for (int i = 0; i < r.size(); i++) {
+                c[r.rowAt() + i] = r.compliance(i);
+                d[r.rowAt() + i] = r.damping(i);
+            }
+        }
+        engage();
+    }
+
+    /** Takes over which rows are part of the system, and the multipliers of the others. */
+    void engage() {
+        for (Rows r : rows) {
+            boolean on = true;
+            if (r instanceof ScalarRow) {
+                ScalarRow s = (ScalarRow) r;
+                on = s.engaged();
+                if (!on) {
+                    lambda[r.rowAt()] = s.held();
+                }
+            }
+            Arrays.fill(engaged, r.rowAt(), r.rowAt() + r.size(), on);
+        }
+    }
+
+    double mass(int body) {
+        return mass[body];
+    }
+
+    double[] inertia() {
+        return inertia;
+    }
+
+    /** Arm that turns an angle of the body into a length [m]. */
+    double reach(int body) {
+        return reach[body];
+    }
+
+    /** Sets the targets of prescribed rows. */
+    void clock(double time) {
+        for (Driver dr : drivers) {
+            dr.at(time);
+        }
+    }
+
+    /** Rows, Jacobians and applied loads at a state. */
+    void evaluate(State s) {
+        for (Rows r : rows) {
+            r.evaluate(s, phi, g);
+        }
+        Arrays.fill(load, 0);
+        for (int i = 1; i < bodies; i++) {
+            load[6 * i] = mass[i] * gravity.x();
+            load[6 * i + 1] = mass[i] * gravity.y();
+            load[6 * i + 2] = mass[i] * gravity.z();
+        }
+        for (Force f : forces) {
+            f.apply(s, load);
+        }
+    }
+
+    /** Adds G' lambda to {@link #load}. */
+    void react() {
+        for (Rows r : rows) {
+            int size = r.size();
+            int row = r.rowAt();
+            int at = r.gAt();
+            for (int k = 0; k < r.count(); k++) {
+                addReaction(at, row, size, 6 * r.body(k));
+                at += 6 * size;
+            }
+        }
+    }
+
+    private void addReaction(int at, int row, int size, int to) {
+        double f0 = 0;
+        double f1 = 0;
+        double f2 = 0;
+        double f3 = 0;
+        double f4 = 0;
+        double f5 = 0;
+        int j = at;
+        for (int i = 0; i < size; i++) {
+            double l = lambda[row + i];
+            f0 += l * g[j];
+            f1 += l * g[j + 1];
+            f2 += l * g[j + 2];
+            f3 += l * g[j + 3];
+            f4 += l * g[j + 4];
+            f5 += l * g[j + 5];
+            j += 6;
+        }
+        load[to] += f0;
+        load[to + 1] += f1;
+        load[to + 2] += f2;
+        load[to + 3] += f3;
+        load[to + 4] += f4;
+        load[to + 5] += f5;
+    }
+
+    /**
+     * Minus the residuals of the bodies at {@code out[0...]} (6 a body from body 1): load +
+     * reactions - M v' - gyroscopic. Call after {@link #evaluate} and {@link #react}.
+     */
+    void imbalance(State s, double[] out) {
+        for (int i = 1; i < bodies; i++) {
+            int k = 6 * i;
+            int o = k - 6;
+            double m = mass[i];
+            out[o] = load[k] - m * s.a[k];
+            out[o + 1] = load[k + 1] - m * s.a[k + 1];
+            out[o + 2] = load[k + 2] - m * s.a[k + 2];
+            turnImbalance(s, i, out, o + 3);
+        }
+    }
+
+    /** M - J a - w x J w in body axes. */
+    private void turnImbalance(State s, int i, double[] out, int o) {
+        int k = 6 * i + 3;
+        int n = 9 * i;
+        double wx = s.v[k];
+        double wy = s.v[k + 1];
+        double wz = s.v[k + 2];
+        double ax = s.a[k];
+        double ay = s.a[k + 1];
+        double az = s.a[k + 2];
+        double[] j = inertia;
+        double hx = j[n] * wx + j[n + 1] * wy + j[n + 2] * wz;
+        double hy = j[n + 3] * wx + j[n + 4] * wy + j[n + 5] * wz;
+        double hz = j[n + 6] * wx + j[n + 7] * wy + j[n + 8] * wz;
+        out[o] = load[k] - j[n] * ax - j[n + 1] * ay - j[n + 2] * az - wy * hz + wz * hy;
+        out[o + 1] =
+                load[k + 1] - j[n + 3] * ax - j[n + 4] * ay - j[n + 5] * az - wz * hx + wx * hz;
+        out[o + 2] =
+                load[k + 2] - j[n + 6] * ax - j[n + 7] * ay - j[n + 8] * az - wx * hy + wy * hx;
+    }
+
+    /** Rate of row {@code i} of a block [m/s or rad/s]. */
+    double rate(Rows r, int i, double[] v) {
+        double sum = 0;
+        for (int k = 0; k < r.count(); k++) {
+            int at = r.gAt() + 6 * (k * r.size() + i);
+            int b = 6 * r.body(k);
+            for (int n = 0; n < 6; n++) {
+                sum += g[at + n] * v[b + n];
+            }
+        }
+        return sum;
+    }
+}

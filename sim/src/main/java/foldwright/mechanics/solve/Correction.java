@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.solve;
+
+import foldwright.mechanics.body.State;
+import foldwright.mechanics.joint.Rows;
+
+/** What all Newton loops do with a solution of the system. */
+final class Correction {
+    private Correction() {}
+
+    /** Largest displacement [m]: of a centre, or a turn times the body's arm. */
+    static double size(Assembly asm, double[] x) {
+        double worst = 0;
+        for (int i = 1; i < asm.bodies; i++) {
+            int k = 6 * i - 6;
+            double t = x[k] * x[k] + x[k + 1] * x[k + 1] + x[k + 2] * x[k + 2];
+            double r = x[k + 3] * x[k + 3] + x[k + 4] * x[k + 4] + x[k + 5] * x[k + 5];
+            double reach = asm.reach(i);
+            double e = Math.max(t, r * reach * reach);
+            if (!(e <= worst)) {
+                worst = e;
+            }
+        }
+        return Math.sqrt(worst);
+    }
+
+    /** Moves the bodies by {@code f} times the solution. */
+    static void apply(State s, double[] x, double f) {
+        for (int i = 1; i < s.bodies(); i++) {
+            int k = 6 * i - 6;
+            s.x[3 * i] += f * x[k];
+            s.x[3 * i + 1] += f * x[k + 1];
+            s.x[3 * i + 2] += f * x[k + 2];
+            s.turn(i, s.q, 4 * i, f * x[k + 3], f * x[k + 4], f * x[k + 5]);
+        }
+    }
+
+    /** Linearised change of a scalar row's value. */
+    static double change(Assembly asm, Rows r, double[] x) {
+        double sum = 0;
+        for (int k = 0; k < r.count(); k++) {
+            int at = r.gAt() + 6 * k;
+            int b = 6 * r.body(k) - 6;
+            if (b >= 0) {
+                for (int n = 0; n < 6; n++) {
+                    sum += asm.g[at + n] * x[b + n];
+                }
+            }
+        }
+        return sum;
+    }
+
+    static Failure failure(Assembly asm, double[] x, double time, double last) {
+        int worst = 0;
+        double most = -1;
+        for (int i = 1; i < asm.bodies; i++) {
+            double e = 0;
+            for (int n = 0; n < 6; n++) {
+                e += Math.abs(x[6 * i - 6 + n]);
+            }
+            if (!(e <= most)) {
+                most = e;
+                worst = i;
+            }
+        }
+        Failure.Cause cause =
+                Double.isNaN(last) ? Failure.Cause.NOT_A_NUMBER : Failure.Cause.NO_CONVERGENCE;
+        return new Failure(
+                time, cause, asm.mechanism.bodies().get(worst).name(), worstRow(asm), last);
+    }
+
+    private static String worstRow(Assembly asm) {
+        String name = "none";
+        double most = -1;
+        for (Rows r : asm.rows) {
+            for (int i = 0; i < r.size(); i++) {
+                int row = r.rowAt() + i;
+                double e = Math.abs(asm.phi[row] + asm.c[row] * asm.lambda[row]);
+                if (asm.engaged[row] && !(e <= most)) {
+                    most = e;
+                    name = r.name() + ": " + r.rowName(i);
+                }
+            }
+        }
+        return name;
+    }
+}

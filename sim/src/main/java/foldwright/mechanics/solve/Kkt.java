@@ -1,0 +1,263 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.solve;
+
+import foldwright.mechanics.body.State;
+import foldwright.mechanics.force.Force;
+import foldwright.mechanics.joint.Rows;
+import foldwright.mechanics.joint.Stiffness;
+import foldwright.mechanics.sparse.BlockLdl;
+import foldwright.mechanics.sparse.BlockPattern;
+import java.util.Arrays;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * The system [S G'; G -C] of an assembly: fills, factorises and solves it.
+ *
+ * <p>S = mass M + stiffness K + damping D. Unknowns: body displacements (6 a body from body 1),
+ * then minus the increments of the multipliers.
+ */
+final class Kkt implements Stiffness {
+    /** Whether the change of geometry under load is part of S. */
+    enum Geometry {
+        /** Inertia and force laws only: less fill, enough for short steps. */
+        PLAIN,
+        /** With geometric stiffness, which couples the bodies of every joint. */
+        LOADED
+    }
+
+    private final Assembly asm;
+    private final Geometry geometry;
+    private final BlockLdl ldl;
+    private final double[] values;
+    private final int bodies;
+    private final int[] diagonal;
+
+    /** Coupled bodies a > b as sorted keys a n + b, and where their blocks stand in the values. */
+    private final long[] pairKeys;
+
+    private final int[] pairPlaces;
+
+    private final int[] rowDiagonal;
+
+    /** For row block and body of its list: place of the coupling, -1 for the base. */
+    private final int[][] coupling;
+
+    private final double[] work;
+
+    Kkt(Assembly asm, Geometry geometry) {
+        this.asm = asm;
+        this.geometry = geometry;
+        bodies = asm.bodies;
+        BlockPattern p = new BlockPattern();
+        for (int i = 1; i < bodies; i++) {
+            p.addBody(6);
+        }
+        int[] block = new int[asm.rows.length];
+        for (int r = 0; r < block.length; r++) {
+            block[r] = p.addJoint(asm.rows[r].size());
+            for (int k = 0; k < asm.rows[r].count(); k++) {
+                if (asm.rows[r].body(k) > 0) {
+                    p.couple(block[r], asm.rows[r].body(k) - 1);
+                }
+            }
+        }
+        SortedSet<Long> pairs = pairs();
+        for (long key : pairs) {
+            p.couple((int) (key / bodies) - 1, (int) (key % bodies) - 1);
+        }
+        ldl = BlockLdl.analyse(p);
+        values = ldl.values();
+        diagonal = new int[bodies];
+        for (int i = 1; i < bodies; i++) {
+            diagonal[i] = ldl.diagonal(i - 1);
+        }
+        pairKeys = pairs.stream().mapToLong(Long::longValue).toArray();
+        pairPlaces = new int[pairKeys.length];
+        for (int k = 0; k < pairKeys.length; k++) {
+            int a = (int) (pairKeys[k] / bodies);
+            int b = (int) (pairKeys[k] % bodies);
+            pairPlaces[k] = ldl.coupling(a - 1, b - 1);
+        }
+        rowDiagonal = new int[block.length];
+        coupling = new int[block.length][];
+        for (int r = 0; r < block.length; r++) {
+            rowDiagonal[r] = ldl.diagonal(block[r]);
+            coupling[r] = new int[asm.rows[r].count()];
+            for (int k = 0; k < coupling[r].length; k++) {
+                int b = asm.rows[r].body(k);
+                coupling[r][k] = b == 0 ? -1 : ldl.coupling(block[r], b - 1);
+            }
+        }
+        work = new double[ldl.dimension()];
+    }
+
+    private SortedSet<Long> pairs() {
+        SortedSet<Long> pairs = new TreeSet<>();
+        for (Force f : asm.forces) {
+            addPairs(pairs, f.bodies());
+        }
+        if (geometry == Geometry.LOADED) {
+            for (Rows r : asm.rows) {
+                int[] list = new int[r.count()];
+                for (int k = 0; k < list.length; k++) {
+                    list[k] = r.body(k);
+                }
+                addPairs(pairs, list);
+            }
+        }
+        return pairs;
+    }
+
+    private void addPairs(SortedSet<Long> pairs, int[] list) {
+        for (int a : list) {
+            for (int b : list) {
+                if (a > b && b > 0) {
+                    pairs.add((long) a * bodies + b);
+                }
+            }
+        }
+    }
+
+    private int pair(int a, int b) {
+        return pairPlaces[Arrays.binarySearch(pairKeys, (long) a * bodies + b)];
+    }
+
+    /** Number of unknowns. */
+    int dimension() {
+        return work.length;
+    }
+
+    /** Place of a row's unknown. */
+    int rowPlace(int row) {
+        return 6 * (bodies - 1) + row;
+    }
+
+    /** Vector that {@link #solve} works on: right-hand side in, solution out. */
+    double[] vector() {
+        return work;
+    }
+
+    double health() {
+        return ldl.smallestPivotRatio();
+    }
+
+    /**
+     * Fills the system at the last evaluated state.
+     *
+     * @param mass factor of M
+     * @param stiffness factor of K
+     * @param damping factor of D
+     * @param rowRate d/dz of a row's rate: damped rows are divided by 1 + d rowRate
+     */
+    void fill(State s, double mass, double stiffness, double damping, double rowRate) {
+        Arrays.fill(values, 0);
+        fillMass(mass);
+        if (stiffness != 0 || damping != 0) {
+            for (Force f : asm.forces) {
+                f.tangent(s, stiffness, damping, this);
+            }
+        }
+        if (geometry == Geometry.LOADED && stiffness != 0) {
+            for (Force f : asm.forces) {
+                f.geometric(s, stiffness, this);
+            }
+            for (Rows r : asm.rows) {
+                r.geometric(s, asm.lambda, this);
+            }
+        }
+        fillRows(rowRate);
+    }
+
+    private void fillMass(double f) {
+        double[] j = asm.inertia();
+        for (int i = 1; i < bodies; i++) {
+            int at = diagonal[i];
+            double m = f * asm.mass(i);
+            values[at] = m;
+            values[at + 7] = m;
+            values[at + 14] = m;
+            for (int r = 0; r < 3; r++) {
+                for (int k = 0; k < 3; k++) {
+                    values[at + 21 + 6 * r + k] = f * j[9 * i + 3 * r + k];
+                }
+            }
+        }
+    }
+
+    private void fillRows(double rowRate) {
+        for (int r = 0; r < asm.rows.length; r++) {
+            Rows block = asm.rows[r];
+            int size = block.size();
+            int row = block.rowAt();
+            boolean on = asm.engaged[row];
+            for (int i = 0; i < size; i++) {
+                values[rowDiagonal[r] + i * (size + 1)] =
+                        on ? -asm.c[row + i] / (1 + asm.d[row + i] * rowRate) : -1;
+            }
+            if (on) {
+                for (int k = 0; k < coupling[r].length; k++) {
+                    if (coupling[r][k] >= 0) {
+                        System.arraycopy(
+                                asm.g,
+                                block.gAt() + 6 * size * k,
+                                values,
+                                coupling[r][k],
+                                6 * size);
+                    }
+                }
+            }
+        }
+    }
+
+    /** Same compliance on every engaged row, for systems at velocity or acceleration level. */
+    void regularise(double compliance) {
+        for (int r = 0; r < asm.rows.length; r++) {
+            int size = asm.rows[r].size();
+            if (asm.engaged[asm.rows[r].rowAt()]) {
+                for (int i = 0; i < size; i++) {
+                    values[rowDiagonal[r] + i * (size + 1)] = -compliance;
+                }
+            }
+        }
+    }
+
+    @Override
+    public void add(int a, int b, double[] block) {
+        if (a == 0 || b == 0) {
+            return;
+        }
+        if (a == b) {
+            addDiagonal(diagonal[a], block);
+        } else if (a > b) {
+            int at = pair(a, b);
+            for (int i = 0; i < 36; i++) {
+                values[at + i] += block[i];
+            }
+        } else {
+            int at = pair(b, a);
+            for (int i = 0; i < 6; i++) {
+                for (int j = 0; j < 6; j++) {
+                    values[at + 6 * j + i] += block[6 * i + j];
+                }
+            }
+        }
+    }
+
+    private void addDiagonal(int at, double[] block) {
+        for (int i = 0; i < 6; i++) {
+            for (int j = 0; j < 6; j++) {
+                values[at + 6 * i + j] += 0.5 * (block[6 * i + j] + block[6 * j + i]);
+            }
+        }
+    }
+
+    void factor() {
+        ldl.factor();
+    }
+
+    /** Solves in place on {@link #vector}. */
+    void solve() {
+        ldl.solve(work);
+    }
+}

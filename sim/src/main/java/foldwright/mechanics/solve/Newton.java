@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.solve;
+
+import foldwright.mechanics.body.State;
+import foldwright.mechanics.force.Force;
+import foldwright.mechanics.joint.Friction;
+import foldwright.mechanics.joint.Rows;
+import foldwright.mechanics.joint.Stop;
+
+/**
+ * Newton within one step: evaluates, factorises when needed, solves, decides the one-sided rows.
+ */
+final class Newton {
+    private final Assembly asm;
+    private final Scheme scheme;
+    private final Settings settings;
+    private final Kkt kkt;
+    private final Keeping keeping = new Keeping();
+    private long solves;
+    private long factorisations;
+    private boolean factored;
+    private double factoredStep;
+    private int age;
+    private boolean modesChanged;
+    private boolean jumped;
+    private double last;
+
+    Newton(Assembly asm, Scheme scheme, Settings settings) {
+        this.asm = asm;
+        this.scheme = scheme;
+        this.settings = settings;
+        kkt = new Kkt(asm, Kkt.Geometry.PLAIN);
+    }
+
+    long solves() {
+        return solves;
+    }
+
+    long factorisations() {
+        return factorisations;
+    }
+
+    /** The next step factorises. */
+    void forget() {
+        factored = false;
+    }
+
+    void startAccelerations(State s, boolean fresh) {
+        double[] keep = asm.lambda.clone();
+        new Accelerations(asm, kkt).accelerations(s);
+        if (!fresh) {
+            System.arraycopy(keep, 0, asm.lambda, 0, keep.length);
+        }
+        factored = false;
+    }
+
+    /** One step of length {@code h} to time {@code end}; false if it did not settle. */
+    boolean step(State s, double h, double end) {
+        asm.clock(end);
+        scheme.predict(s, h, asm.lambda);
+        s.time = end;
+        boundsFromLoads(s);
+        asm.engage();
+        boolean renew = !factored || h != factoredStep || keeping.renew(age);
+        double before = 0;
+        for (int i = 0; i < settings.iterations(); i++) {
+            asm.evaluate(s);
+            if (renew) {
+                factor(s, h);
+            }
+            solve(s);
+            last = Correction.size(asm, kkt.vector());
+            if (!(last < 1e6)) {
+                break;
+            }
+            boolean settled = decide(s);
+            scheme.correct(s, kkt.vector());
+            if (jumped) {
+                break;
+            }
+            if (i > 0 && !renew) {
+                keeping.measured(age, last / before);
+            }
+            if (settled && last * keeping.contraction(age, i > 0) < settings.tolerance()) {
+                keeping.accepted(age, i + 1);
+                age++;
+                return true;
+            }
+            renew = modesChanged || (i > 0 && last > Keeping.SLOW * before);
+            asm.engage();
+            before = last;
+        }
+        scheme.giveUp();
+        factored = false;
+        return false;
+    }
+
+    private void factor(State s, double h) {
+        kkt.fill(s, scheme.massFactor(), 1, scheme.rateFactor(), scheme.rateFactor());
+        kkt.factor();
+        factorisations++;
+        factored = true;
+        factoredStep = h;
+        age = 0;
+    }
+
+    private void boundsFromLoads(State s) {
+        for (Friction f : asm.frictions) {
+            f.load(asm.lambda, slipSpeed(f, s));
+        }
+    }
+
+    private double slipSpeed(Friction f, State s) {
+        // the Jacobian is that of the last evaluation, one step old: enough for a slip speed
+        return asm.rate(f, 0, s.v);
+    }
+
+    private void solve(State s) {
+        asm.react();
+        double[] x = kkt.vector();
+        asm.imbalance(s, x);
+        double rate = scheme.rateFactor();
+        for (Rows r : asm.rows) {
+            for (int i = 0; i < r.size(); i++) {
+                int row = r.rowAt() + i;
+                double v = 0;
+                if (asm.engaged[row]) {
+                    v = -asm.phi[row] - asm.c[row] * asm.lambda[row];
+                    double d = asm.d[row];
+                    if (d > 0) {
+                        v = (v - d * asm.rate(r, i, s.v)) / (1 + d * rate);
+                    }
+                }
+                x[kkt.rowPlace(row)] = v;
+            }
+        }
+        kkt.solve();
+        solves++;
+        for (int row = 0; row < asm.rowCount; row++) {
+            if (asm.engaged[row]) {
+                asm.lambda[row] -= x[kkt.rowPlace(row)];
+            }
+        }
+    }
+
+    /** Friction and stops after an update; true if nothing that matters changed. */
+    private boolean decide(State s) {
+        double[] x = kkt.vector();
+        modesChanged = false;
+        boolean steady = true;
+        for (Friction f : asm.frictions) {
+            int row = f.rowAt();
+            double used = f.bound();
+            f.load(asm.lambda, slipSpeed(f, s));
+            modesChanged |= f.decide(asm.phi[row] + Correction.change(asm, f, x), asm.lambda[row]);
+            steady &= Math.abs(f.bound() - used) <= 1e-3 * Math.max(used, f.bound()) + 1e-9;
+        }
+        for (Stop stop : asm.stops) {
+            int row = stop.rowAt();
+            modesChanged |=
+                    stop.decide(asm.phi[row] + Correction.change(asm, stop, x), asm.lambda[row]);
+        }
+        jumped = false;
+        for (Force f : asm.forces) {
+            double most = f.largestUpdate();
+            jumped |= most < Double.POSITIVE_INFINITY && Math.abs(f.change(x, -6)) > most;
+        }
+        return steady && !modesChanged;
+    }
+
+    Failure failure(double time) {
+        return Correction.failure(asm, kkt.vector(), time, last);
+    }
+}

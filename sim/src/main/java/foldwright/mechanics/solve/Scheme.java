@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.solve;
+
+import foldwright.mechanics.body.State;
+
+/**
+ * Difference formulas of the generalised-alpha scheme with memory of the steps before.
+ *
+ * <pre>
+ * z = h v0 + h2 (1/2 - beta) a0 + h2 beta a1      displacement of the step
+ * x1 = x0 + zx,  R1 = R0 exp(zr)
+ * v1 = v0 + h (1 - gamma) a0 + h gamma a1
+ * (1 - am) a1 + am a0 = (1 - af) v1' + af v0'
+ * af = rho/(rho + 1), am = (2 rho - 1)/(rho + 1), gamma = 1/2 + af - am, beta = (gamma + 1/2)2/4
+ * </pre>
+ */
+final class Scheme {
+    final double alphaF;
+    final double alphaM;
+    final double gamma;
+    final double beta;
+    private final int n;
+
+    /** Algorithmic accelerations at start and end of the step. */
+    private final double[] a0;
+
+    private final double[] a1;
+
+    /** True accelerations at the last three accepted steps, the latest first. */
+    private final double[] now;
+
+    private final double[] before;
+    private final double[] longAgo;
+
+    /** Displacement of the step, 6 a body. */
+    final double[] z;
+
+    private final double[] x0;
+    private final double[] q0;
+    private double[] lambdaNow = new double[0];
+    private double[] lambdaBefore = new double[0];
+    private double h;
+    private double lastStep;
+    private int history;
+
+    Scheme(int bodies, double rho) {
+        n = 6 * bodies;
+        alphaF = rho / (rho + 1);
+        alphaM = (2 * rho - 1) / (rho + 1);
+        gamma = 0.5 + alphaF - alphaM;
+        beta = 0.25 * (gamma + 0.5) * (gamma + 0.5);
+        a0 = new double[n];
+        a1 = new double[n];
+        now = new double[n];
+        before = new double[n];
+        longAgo = new double[n];
+        z = new double[n];
+        x0 = new double[3 * bodies];
+        q0 = new double[4 * bodies];
+    }
+
+    /** Starts anew from consistent accelerations. */
+    void restart(State s, double[] lambda) {
+        System.arraycopy(s.a, 0, a1, 0, n);
+        System.arraycopy(s.a, 0, now, 0, n);
+        lambdaNow = lambda.clone();
+        lambdaBefore = lambda.clone();
+        history = 1;
+    }
+
+    /** Factor of the mass matrix: d v'/d z. */
+    double massFactor() {
+        return (1 - alphaM) / ((1 - alphaF) * h * h * beta);
+    }
+
+    /** d v/d z. */
+    double rateFactor() {
+        return gamma / (h * beta);
+    }
+
+    /** Begins a step from the accepted state {@code s}: predicts pose, velocity, multipliers. */
+    void predict(State s, double step, double[] lambda) {
+        h = step;
+        System.arraycopy(s.x, 0, x0, 0, x0.length);
+        System.arraycopy(s.q, 0, q0, 0, q0.length);
+        System.arraycopy(a1, 0, a0, 0, n);
+        boolean even = step == lastStep;
+        double f = (1 - alphaF) / (1 - alphaM);
+        double g = alphaF / (1 - alphaM);
+        double m = alphaM / (1 - alphaM);
+        for (int i = 6; i < n; i++) {
+            double next = now[i];
+            if (even && history >= 3) {
+                next = 3 * (now[i] - before[i]) + longAgo[i];
+            } else if (even && history == 2) {
+                next = 2 * now[i] - before[i];
+            }
+            s.a[i] = next;
+            a1[i] = f * next + g * now[i] - m * a0[i];
+            z[i] = h * (s.v[i] + h * ((0.5 - beta) * a0[i] + beta * a1[i]));
+            s.v[i] += h * ((1 - gamma) * a0[i] + gamma * a1[i]);
+        }
+        if (even && history >= 2) {
+            for (int i = 0; i < lambda.length; i++) {
+                lambda[i] = 2 * lambdaNow[i] - lambdaBefore[i];
+            }
+        }
+        place(s);
+    }
+
+    private void place(State s) {
+        for (int i = 1; i < s.bodies(); i++) {
+            int k = 6 * i;
+            s.x[3 * i] = x0[3 * i] + z[k];
+            s.x[3 * i + 1] = x0[3 * i + 1] + z[k + 1];
+            s.x[3 * i + 2] = x0[3 * i + 2] + z[k + 2];
+            s.turn(i, q0, 4 * i, z[k + 3], z[k + 4], z[k + 5]);
+            s.spin(i);
+        }
+    }
+
+    /**
+     * Corrects by {@code dz} (6 a body from body 1): z is the logarithm of exp(z) exp(dz), to
+     * second order.
+     */
+    void correct(State s, double[] dz) {
+        double ka = 1 / (h * h * beta);
+        double kv = rateFactor();
+        double kd = massFactor();
+        for (int k = 6; k < n; k += 6) {
+            int j = k - 6;
+            double cx = z[k + 4] * dz[j + 5] - z[k + 5] * dz[j + 4];
+            double cy = z[k + 5] * dz[j + 3] - z[k + 3] * dz[j + 5];
+            double cz = z[k + 3] * dz[j + 4] - z[k + 4] * dz[j + 3];
+            dz[j + 3] += 0.5 * cx;
+            dz[j + 4] += 0.5 * cy;
+            dz[j + 5] += 0.5 * cz;
+            for (int c = 0; c < 6; c++) {
+                double d = dz[j + c];
+                z[k + c] += d;
+                a1[k + c] += ka * d;
+                s.v[k + c] += kv * d;
+                s.a[k + c] += kd * d;
+            }
+        }
+        place(s);
+    }
+
+    /** Takes over an accepted step into the memory. */
+    void accepted(State s, double[] lambda) {
+        boolean even = h == lastStep;
+        System.arraycopy(before, 0, longAgo, 0, n);
+        System.arraycopy(now, 0, before, 0, n);
+        System.arraycopy(s.a, 0, now, 0, n);
+        System.arraycopy(lambdaNow, 0, lambdaBefore, 0, lambdaNow.length);
+        System.arraycopy(lambda, 0, lambdaNow, 0, lambdaNow.length);
+        history = even ? Math.min(3, history + 1) : 2;
+        lastStep = h;
+    }
+
+    /** Forgets a step that was given up. */
+    void giveUp() {
+        System.arraycopy(a0, 0, a1, 0, n);
+    }
+}

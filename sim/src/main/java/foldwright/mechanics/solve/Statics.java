@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.solve;
+
+import foldwright.mechanics.Mechanism;
+import foldwright.mechanics.body.State;
+import foldwright.mechanics.joint.Friction;
+import foldwright.mechanics.joint.Rows;
+import foldwright.mechanics.joint.Stop;
+import java.util.Arrays;
+
+/**
+ * Equilibrium of a mechanism near a given pose, by Newton on the same rows as the integrator, with
+ * S = sigma M + tangent and geometric stiffness.
+ */
+public final class Statics {
+    /** Pseudo-stiffness of the masses, which keeps free directions regular [1/s2]. */
+    private static final double SIGMA = 10;
+
+    private static final int MOST = 60;
+
+    /** Largest displacement in one solve, as a turn [rad] of a body or its arm times that [m]. */
+    private static final double LONGEST = 0.2;
+
+    private final Assembly asm;
+    private final Kkt kkt;
+    private double sigma;
+
+    public Statics(Mechanism mechanism) {
+        asm = new Assembly(mechanism);
+        kkt = new Kkt(asm, Kkt.Geometry.LOADED);
+    }
+
+    /** Equilibrium without any friction, near {@code guess}; drivers stand at the state's time. */
+    public Equilibrium frictionless(State guess) {
+        for (Friction f : asm.frictions) {
+            f.mode(Friction.Mode.NONE);
+        }
+        Arrays.fill(asm.lambda, 0);
+        return solve(guess);
+    }
+
+    /**
+     * Equilibrium with friction that holds: every friction row starts stuck and unloaded at {@code
+     * guess} and takes load until its bound, where it slides.
+     */
+    public Equilibrium holding(State guess) {
+        asm.evaluate(guess);
+        for (Friction f : asm.frictions) {
+            f.mode(Friction.Mode.STICK);
+            f.anchor(guess, 0);
+        }
+        Arrays.fill(asm.lambda, 0);
+        return solve(guess);
+    }
+
+    private Equilibrium solve(State guess) {
+        State s = guess.copy();
+        s.rest();
+        asm.refreshSettings();
+        asm.clock(s.time);
+        asm.evaluate(s);
+        for (Stop stop : asm.stops) {
+            stop.start(s, asm.phi);
+        }
+        asm.engage();
+        sigma = SIGMA;
+        double before = Double.MAX_VALUE;
+        double e = Double.NaN;
+        int i = 0;
+        while (i++ < MOST) {
+            for (Friction f : asm.frictions) {
+                f.load(asm.lambda, 0);
+            }
+            asm.engage();
+            double dl = iterate(s);
+            e = Correction.size(asm, kkt.vector());
+            boolean settled = decide();
+            Correction.apply(s, kkt.vector(), e > LONGEST ? LONGEST / e : 1);
+            if (!(e < 1e6)) {
+                break;
+            }
+            if (settled && e < 1e-10 && dl <= 1e-9 * largest() + 1e-9 || settled && e < 1e-15) {
+                return new Equilibrium(s, asm.lambda, i, null);
+            }
+            if (i > 3 && e > 0.3 * before && sigma > 1e-3) {
+                sigma *= 0.3;
+            }
+            before = e;
+        }
+        return new Equilibrium(s, asm.lambda, i, Correction.failure(asm, kkt.vector(), s.time, e));
+    }
+
+    /** One solve; returns the largest change of a multiplier. */
+    private double iterate(State s) {
+        asm.evaluate(s);
+        kkt.fill(s, sigma, 1, 0, 0);
+        kkt.factor();
+        asm.react();
+        double[] x = kkt.vector();
+        asm.imbalance(s, x);
+        for (int row = 0; row < asm.rowCount; row++) {
+            x[kkt.rowPlace(row)] =
+                    asm.engaged[row] ? -asm.phi[row] - asm.c[row] * asm.lambda[row] : 0;
+        }
+        kkt.solve();
+        double most = 0;
+        for (int row = 0; row < asm.rowCount; row++) {
+            if (asm.engaged[row]) {
+                double d = x[kkt.rowPlace(row)];
+                asm.lambda[row] -= d;
+                most = Math.max(most, Math.abs(d));
+            }
+        }
+        return most;
+    }
+
+    private double largest() {
+        double most = 0;
+        for (double l : asm.lambda) {
+            most = Math.max(most, Math.abs(l));
+        }
+        return most;
+    }
+
+    private boolean decide() {
+        boolean same = true;
+        double[] x = kkt.vector();
+        for (Friction f : asm.frictions) {
+            int row = f.rowAt();
+            double used = f.bound();
+            f.load(asm.lambda, 0);
+            same &= !f.decide(asm.phi[row] + Correction.change(asm, f, x), asm.lambda[row]);
+            same &= Math.abs(f.bound() - used) <= 1e-7 * Math.max(used, f.bound()) + 1e-12;
+        }
+        for (Stop stop : asm.stops) {
+            int row = stop.rowAt();
+            same &= !stop.decide(asm.phi[row] + Correction.change(asm, stop, x), asm.lambda[row]);
+        }
+        return same;
+    }
+
+    /** Rows of the mechanism, for callers that read multipliers by row. */
+    Rows[] rows() {
+        return asm.rows;
+    }
+}
