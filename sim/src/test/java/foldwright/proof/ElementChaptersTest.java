@@ -18,7 +18,12 @@ class ElementChaptersTest {
                     new ThreadChapter(),
                     new ColumnChapter(),
                     new SpringChapter(),
-                    new MotorChapter());
+                    new MotorChapter(),
+                    new BearingChapter(),
+                    new RailChapter(),
+                    new BeltChapter(),
+                    new BeamChapter(),
+                    new SafetyChapter());
 
     @TestFactory
     Stream<DynamicTest> everyPublishedValue() {
