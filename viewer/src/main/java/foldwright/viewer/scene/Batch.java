@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.scene;
+
+import foldwright.viewer.mesh.Mesh;
+
+/** All parts of one shape: its mesh and a record of floats for each, written anew for each picture. */
+public final class Batch {
+    /** Floats an instance: pose rows 12, own colour 4, load 4, extras 4. */
+    public static final int FLOATS = 24;
+
+    public static final int COLOUR = 12;
+    public static final int LOAD = 16;
+    public static final int EXTRA = 20;
+
+    public final Mesh mesh;
+    public final int count;
+    public final float[] data;
+
+    public Batch(Mesh mesh, int count) {
+        this.mesh = mesh;
+        this.count = count;
+        data = new float[count * FLOATS];
+    }
+}
