@@ -17,9 +17,9 @@ import org.lwjgl.system.MemoryUtil;
 import org.lwjgl.system.Platform;
 
 /**
- * An OpenGL 3.3 core context, current on the thread that made it: either a window, or headless (GLFW's null platform
- * with EGL on Linux, a window that is never shown elsewhere). Everything is drawn into a {@link Target}, so both kinds
- * give the same pixels.
+ * An OpenGL 3.3 core context, current on the thread that made it: either a window, or headless
+ * (GLFW's null platform with EGL on Linux, a window that is never shown elsewhere). Everything is
+ * drawn into a {@link Target}, so both kinds give the same pixels.
  */
 public final class GlSurface implements AutoCloseable {
     private static final String MESA = "Debian and Ubuntu: apt-get install libegl1 libgl1-mesa-dri";
@@ -119,7 +119,11 @@ public final class GlSurface implements AutoCloseable {
                             + " MACHINE -o DIR.");
         }
         return new NoGraphicsException(
-                "No way to draw without a display (" + why + "). Install EGL with Mesa: " + MESA + ".");
+                "No way to draw without a display ("
+                        + why
+                        + "). Install EGL with Mesa: "
+                        + MESA
+                        + ".");
     }
 
     private static String lastError() {

@@ -13,8 +13,9 @@ import org.joml.Matrix4fc;
 import org.lwjgl.system.MemoryStack;
 
 /**
- * A linked pair of shaders. Sources are resource files {@code shaders/NAME.vert} and {@code NAME.frag}; a line {@code
- * #include "FILE"} is replaced by that file. A compile or link log becomes the message of the exception.
+ * A linked pair of shaders. Sources are resource files {@code shaders/NAME.vert} and {@code
+ * NAME.frag}; a line {@code #include "FILE"} is replaced by that file. A compile or link log
+ * becomes the message of the exception.
  */
 public final class Program implements AutoCloseable {
     private static final String FOLDER = "/foldwright/viewer/shaders/";
@@ -36,7 +37,8 @@ public final class Program implements AutoCloseable {
         if (glGetProgrami(name, GL_LINK_STATUS) == GL_FALSE) {
             String log = glGetProgramInfoLog(name);
             glDeleteProgram(name);
-            throw new IllegalStateException("shaders " + vertex + " + " + fragment + " do not link: " + log);
+            throw new IllegalStateException(
+                    "shaders " + vertex + " + " + fragment + " do not link: " + log);
         }
     }
 

@@ -40,7 +40,14 @@ public final class Target implements AutoCloseable {
         if (state != GL_FRAMEBUFFER_COMPLETE) {
             close();
             throw new IllegalStateException(
-                    "target " + form + " of " + width + " x " + height + " px refused, code " + state);
+                    "target "
+                            + form
+                            + " of "
+                            + width
+                            + " x "
+                            + height
+                            + " px refused, code "
+                            + state);
         }
     }
 
@@ -89,8 +96,15 @@ public final class Target implements AutoCloseable {
             int name = glGenTextures();
             glBindTexture(GL_TEXTURE_2D, name);
             glTexImage2D(
-                    GL_TEXTURE_2D, 0, GL_DEPTH_COMPONENT24, width, height, 0, GL_DEPTH_COMPONENT,
-                    GL_UNSIGNED_INT, (ByteBuffer) null);
+                    GL_TEXTURE_2D,
+                    0,
+                    GL_DEPTH_COMPONENT24,
+                    width,
+                    height,
+                    0,
+                    GL_DEPTH_COMPONENT,
+                    GL_UNSIGNED_INT,
+                    (ByteBuffer) null);
             clampTo(GL_LINEAR);
             glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_COMPARE_MODE, GL_COMPARE_REF_TO_TEXTURE);
             glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_COMPARE_FUNC, GL_LEQUAL);

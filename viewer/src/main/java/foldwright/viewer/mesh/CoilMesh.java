@@ -2,8 +2,8 @@
 package foldwright.viewer.mesh;
 
 /**
- * A coil spring standing on z = 0: its vertices are (way along the wire, angle round the wire), so that closing costs no
- * upload. One dead turn lies at each end.
+ * A coil spring standing on z = 0: its vertices are (way along the wire, angle round the wire), so
+ * that closing costs no upload. One dead turn lies at each end.
  */
 public final class CoilMesh {
     private static final int PER_TURN = 20;
@@ -61,7 +61,18 @@ public final class CoilMesh {
                 float angle = (float) (2 * Math.PI * k / ROUND);
                 float half = (float) (Math.PI / ROUND);
                 float[] edge = {
-                    from, angle, 0, to, angle, 0, (from + to) / 2, angle - half, 0, (from + to) / 2, angle + half, 0
+                    from,
+                    angle,
+                    0,
+                    to,
+                    angle,
+                    0,
+                    (from + to) / 2,
+                    angle - half,
+                    0,
+                    (from + to) / 2,
+                    angle + half,
+                    0
                 };
                 System.arraycopy(edge, 0, out, n, Mesh.EDGE_FLOATS);
                 n += Mesh.EDGE_FLOATS;

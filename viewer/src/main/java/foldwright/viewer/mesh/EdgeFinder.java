@@ -6,8 +6,9 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * Finds the edges of a closed solid: each edge between two faces that are not in one plane, with both face normals. The
- * renderer decides from the view whether one is a silhouette or a crease. Points closer than a micrometre count as one.
+ * Finds the edges of a closed solid: each edge between two faces that are not in one plane, with
+ * both face normals. The renderer decides from the view whether one is a silhouette or a crease.
+ * Points closer than a micrometre count as one.
  */
 final class EdgeFinder {
     private static final double WELD = 1e6;
@@ -62,7 +63,9 @@ final class EdgeFinder {
         int at = index * Mesh.VERTEX_FLOATS;
         Corner key =
                 new Corner(
-                        Math.round(v[at] * WELD), Math.round(v[at + 1] * WELD), Math.round(v[at + 2] * WELD));
+                        Math.round(v[at] * WELD),
+                        Math.round(v[at + 1] * WELD),
+                        Math.round(v[at + 2] * WELD));
         return corners.computeIfAbsent(key, k -> corners.size());
     }
 

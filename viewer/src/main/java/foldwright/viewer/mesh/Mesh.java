@@ -4,8 +4,8 @@ package foldwright.viewer.mesh;
 /**
  * Triangles and ink edges, ready to upload.
  *
- * <p>A plain mesh holds points [m]. A coil holds instead of points (way along the wire 0..1, angle round the wire [rad],
- * 0): the vertex stage bends it to the height of the moment.
+ * <p>A plain mesh holds points [m]. A coil holds instead of points (way along the wire 0..1, angle
+ * round the wire [rad], 0): the vertex stage bends it to the height of the moment.
  */
 public final class Mesh {
     /** Floats a vertex: point 3, normal 3, zone, way along the part 0..1 (or along a belt [m]). */

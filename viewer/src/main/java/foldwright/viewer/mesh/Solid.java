@@ -6,8 +6,9 @@ import org.joml.Matrix4f;
 import org.joml.Vector3f;
 
 /**
- * Builds a mesh from closed primitives. Each primitive is moved by the transform current at the time, takes the current
- * zone and gets its own edges; corners of a profile flatter than 35 degrees are shaded round.
+ * Builds a mesh from closed primitives. Each primitive is moved by the transform current at the
+ * time, takes the current zone and gets its own edges; corners of a profile flatter than 35 degrees
+ * are shaded round.
  */
 public final class Solid {
     private static final double ROUND = Math.cos(Math.toRadians(35));
@@ -31,7 +32,10 @@ public final class Solid {
         return this;
     }
 
-    /** The way along the part, measured on x of each primitive before it is moved: 0 at {@code from}, 1 at {@code to}. */
+    /**
+     * The way along the part, measured on x of each primitive before it is moved: 0 at {@code
+     * from}, 1 at {@code to}.
+     */
     public Solid along(double from, double to) {
         alongFrom = (float) from;
         alongTo = (float) to;
@@ -44,7 +48,10 @@ public final class Solid {
         return this;
     }
 
-    /** What follows has its z axis along y (positive y is up in the profile turned away from the viewer). */
+    /**
+     * What follows has its z axis along y (positive y is up in the profile turned away from the
+     * viewer).
+     */
     public Solid alongY() {
         move.rotateX((float) (-Math.PI / 2));
         return this;
@@ -65,13 +72,21 @@ public final class Solid {
     /** A box from corner to corner [m]. */
     public Solid box(double x0, double y0, double z0, double x1, double y1, double z1) {
         float[] profile = {
-            (float) x0, (float) y0, (float) x1, (float) y0, (float) x1, (float) y1, (float) x0, (float) y1
+            (float) x0,
+            (float) y0,
+            (float) x1,
+            (float) y0,
+            (float) x1,
+            (float) y1,
+            (float) x0,
+            (float) y1
         };
         return prism(profile, z0, z1);
     }
 
     /** A plate with round corners in its plane [m]. */
-    public Solid plate(double x0, double y0, double x1, double y1, double radius, double z0, double z1) {
+    public Solid plate(
+            double x0, double y0, double x1, double y1, double radius, double z0, double z1) {
         return prism(roundedRectangle(x0, y0, x1, y1, radius), z0, z1);
     }
 
@@ -86,7 +101,13 @@ public final class Solid {
     }
 
     /** A frame: a plate with a round-cornered opening [m]. */
-    public Solid frame(double[] outside, double[] inside, double radius, double innerRadius, double z0, double z1) {
+    public Solid frame(
+            double[] outside,
+            double[] inside,
+            double radius,
+            double innerRadius,
+            double z0,
+            double z1) {
         return hollow(
                 roundedRectangle(outside[0], outside[1], outside[2], outside[3], radius),
                 roundedRectangle(inside[0], inside[1], inside[2], inside[3], innerRadius),
@@ -94,7 +115,10 @@ public final class Solid {
                 z1);
     }
 
-    /** A bar of rectangular section with round ends, in the x-z plane, from y0 to y1: the blank of an arm [m]. */
+    /**
+     * A bar of rectangular section with round ends, in the x-z plane, from y0 to y1: the blank of
+     * an arm [m].
+     */
     public Solid link(double length, double depth, double y0, double y1) {
         float r = (float) depth / 2;
         int half = 8;
@@ -141,7 +165,10 @@ public final class Solid {
         return this;
     }
 
-    /** A belt along a closed line (x, y pairs [m]) of this thickness, standing on z0..z1; along = way along the line. */
+    /**
+     * A belt along a closed line (x, y pairs [m]) of this thickness, standing on z0..z1; along =
+     * way along the line.
+     */
     public Solid belt(float[] line, double thickness, double z0, double z1) {
         int n = line.length / 2;
         float[] outer = new float[line.length];
@@ -222,7 +249,10 @@ public final class Solid {
         if (alongLine != null) {
             double sum = 0;
             for (int i = 0; i < point; i++) {
-                sum += Math.hypot(alongLine[2 * i + 2] - alongLine[2 * i], alongLine[2 * i + 3] - alongLine[2 * i + 1]);
+                sum +=
+                        Math.hypot(
+                                alongLine[2 * i + 2] - alongLine[2 * i],
+                                alongLine[2 * i + 3] - alongLine[2 * i + 1]);
             }
             return (float) sum;
         }
@@ -234,7 +264,8 @@ public final class Solid {
         return wayAt(alongLine, n - 1)
                 + (float)
                         Math.hypot(
-                                alongLine[0] - alongLine[2 * n - 2], alongLine[1] - alongLine[2 * n - 1]);
+                                alongLine[0] - alongLine[2 * n - 2],
+                                alongLine[1] - alongLine[2 * n - 1]);
     }
 
     /** The walls of a profile; {@code out} is -1 for a hole. */

@@ -17,8 +17,9 @@ import org.lwjgl.nanovg.NVGPaint;
 import org.lwjgl.nanovg.NanoVGGL3;
 
 /**
- * Draws flat shapes and text into a target. Shapes go through NanoVG (without stencil strokes, which cost thirty times
- * as much on a software renderer), text through {@link TextPainter}. Within one layer all shapes lie under all text.
+ * Draws flat shapes and text into a target. Shapes go through NanoVG (without stencil strokes,
+ * which cost thirty times as much on a software renderer), text through {@link TextPainter}. Within
+ * one layer all shapes lie under all text.
  */
 public final class Canvas implements AutoCloseable {
     private final long vg;
@@ -113,13 +114,31 @@ public final class Canvas implements AutoCloseable {
         if (look.halo() >= 0) {
             float rim = Math.max(1.5f, 2 * u);
             painter.add(
-                    text, look.typeface(), look.em(), left, (float) baseline, look.halo() << 8 | 0xF2, rim);
+                    text,
+                    look.typeface(),
+                    look.em(),
+                    left,
+                    (float) baseline,
+                    look.halo() << 8 | 0xF2,
+                    rim);
         }
-        painter.add(text, look.typeface(), look.em(), left, (float) baseline, look.colour() << 8 | 0xFF, 0);
+        painter.add(
+                text,
+                look.typeface(),
+                look.em(),
+                left,
+                (float) baseline,
+                look.colour() << 8 | 0xFF,
+                0);
         float floor = Math.round((float) baseline);
         boxes.add(
                 new TextBox(
-                        text.toString(), layer, left, floor - 0.70f * look.em(), w, 0.90f * look.em()));
+                        text.toString(),
+                        layer,
+                        left,
+                        floor - 0.70f * look.em(),
+                        w,
+                        0.90f * look.em()));
         return w;
     }
 
@@ -131,7 +150,12 @@ public final class Canvas implements AutoCloseable {
     // ---- shapes
 
     private NVGColor rgba(int rgb, double alpha) {
-        return nvgRGBA((byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb, (byte) Math.round(255 * alpha), colour);
+        return nvgRGBA(
+                (byte) (rgb >> 16),
+                (byte) (rgb >> 8),
+                (byte) rgb,
+                (byte) Math.round(255 * alpha),
+                colour);
     }
 
     /** Starts a path. */
@@ -188,7 +212,10 @@ public final class Canvas implements AutoCloseable {
         return this;
     }
 
-    /** Dashes along a polyline; the pattern (drawn, bare, drawn, bare... [px at u = 1]) runs on round corners. */
+    /**
+     * Dashes along a polyline; the pattern (drawn, bare, drawn, bare... [px at u = 1]) runs on
+     * round corners.
+     */
     public Canvas dashes(float[] xs, float[] ys, int n, float... pattern) {
         float scale = Math.max(0.8f, u);
         int piece = 0;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.paint;
 
-import foldwright.viewer.text.Typeface;
+import foldwright.report.draw.Face;
 
 /**
  * How a line of text looks.
@@ -10,8 +10,8 @@ import foldwright.viewer.text.Typeface;
  * @param colour 0xRRGGBB
  * @param halo colour of a rim that parts it from what lies below, or -1 for none
  */
-public record Lettering(Typeface typeface, float em, int colour, int halo) {
-    public Lettering(Typeface typeface, float em, int colour) {
+public record Lettering(Face typeface, float em, int colour, int halo) {
+    public Lettering(Face typeface, float em, int colour) {
         this(typeface, em, colour, -1);
     }
 

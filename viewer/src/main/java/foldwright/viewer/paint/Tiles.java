@@ -10,14 +10,20 @@ final class Tiles {
 
     private Tiles() {}
 
-    /** A square tile; the caller's image owns a copy, this buffer is left to the collector of the native heap. */
+    /**
+     * A square tile; the caller's image owns a copy, this buffer is left to the collector of the
+     * native heap.
+     */
     static ByteBuffer draw(Texture texture, int size, int rgb) {
         ByteBuffer out = org.lwjgl.BufferUtils.createByteBuffer(size * size * 4);
         assert MemoryUtil.memAddress(out) != 0;
         for (int y = 0; y < size; y++) {
             for (int x = 0; x < size; x++) {
                 int alpha = Math.round(255f * coverage(texture, size, x, y));
-                out.put((byte) (rgb >> 16)).put((byte) (rgb >> 8)).put((byte) rgb).put((byte) alpha);
+                out.put((byte) (rgb >> 16))
+                        .put((byte) (rgb >> 8))
+                        .put((byte) rgb)
+                        .put((byte) alpha);
             }
         }
         return out.flip();

@@ -9,7 +9,10 @@ import foldwright.viewer.scene.Batch;
 import java.nio.FloatBuffer;
 import org.lwjgl.system.MemoryUtil;
 
-/** A mesh on the card with the records of its instances: one vertex array for its faces, one for its edges. */
+/**
+ * A mesh on the card with the records of its instances: one vertex array for its faces, one for its
+ * edges.
+ */
 final class GpuMesh implements AutoCloseable {
     private static final int EDGE_VERTEX = Mesh.EDGE_FLOATS + 1;
 

@@ -7,7 +7,10 @@ import foldwright.viewer.theme.Palette;
 import java.nio.ByteBuffer;
 import org.lwjgl.system.MemoryUtil;
 
-/** The load ink as a texture of 256 colours, interpolated in Lab. The legend is drawn from the same colours. */
+/**
+ * The load ink as a texture of 256 colours, interpolated in Lab. The legend is drawn from the same
+ * colours.
+ */
 final class InkScale implements AutoCloseable {
     static final int STEPS = 256;
     private final int texture = glGenTextures();

@@ -3,6 +3,7 @@ package foldwright.viewer.render;
 
 import static org.lwjgl.opengl.GL33C.*;
 
+import foldwright.report.draw.Theme;
 import foldwright.viewer.gl.Program;
 import foldwright.viewer.gl.Target;
 import foldwright.viewer.mesh.Zone;
@@ -16,8 +17,9 @@ import org.joml.Matrix4f;
 import org.joml.Vector3f;
 
 /**
- * Draws the parts of a machine into a target. Passes in order: shadow map, shadow on the table, solids, edge lines.
- * Solids are closed, so back faces are culled; edges lie a little nearer to the eye than faces.
+ * Draws the parts of a machine into a target. Passes in order: shadow map, shadow on the table,
+ * solids, edge lines. Solids are closed, so back faces are culled; edges lie a little nearer to the
+ * eye than faces.
  */
 public final class MachineRenderer implements AutoCloseable {
     /** Towards the light. */
@@ -27,7 +29,8 @@ public final class MachineRenderer implements AutoCloseable {
     private static final double PULL = 0.0004;
 
     /** How a picture is taken. */
-    public record Shot(View view, Palette palette, Quality quality, Ink ink, double reach, double u) {}
+    public record Shot(
+            View view, Palette palette, Quality quality, Ink ink, double reach, double u) {}
 
     /** Samples a pixel. */
     public enum Quality {
@@ -49,7 +52,7 @@ public final class MachineRenderer implements AutoCloseable {
     private final Program table = new Program("whole", "table");
     private final Program ids = new Program("solid", "id");
     private final Target shadow = new Target(Target.Form.SHADOW, SHADOW_SIZE, SHADOW_SIZE);
-    private final Map<Palette.Theme, InkScale[]> inks = new EnumMap<>(Palette.Theme.class);
+    private final Map<Theme, InkScale[]> inks = new EnumMap<>(Theme.class);
     private final int empty = glGenVertexArrays();
     private Target samples;
     private Target tableShadow;
@@ -76,7 +79,12 @@ public final class MachineRenderer implements AutoCloseable {
         light =
                 new Matrix4f()
                         .ortho(
-                                (float) -reach, (float) reach, (float) -reach, (float) reach, 0, (float) (4 * reach))
+                                (float) -reach,
+                                (float) reach,
+                                (float) -reach,
+                                (float) reach,
+                                0,
+                                (float) (4 * reach))
                         .lookAt(
                                 new Vector3f(LIGHT).mul((float) (2 * reach)),
                                 new Vector3f(),
@@ -106,7 +114,10 @@ public final class MachineRenderer implements AutoCloseable {
         glFrontFace(GL_CCW);
     }
 
-    /** Draws the picture into {@code target} (a {@link Target.Form#COLOUR} one); whatever lies there is covered. */
+    /**
+     * Draws the picture into {@code target} (a {@link Target.Form#COLOUR} one); whatever lies there
+     * is covered.
+     */
     public void draw(Shot shot, Target target) {
         sizes(target, shot);
         Matrix4f view = shot.view.matrix(target.width, target.height, shot.reach);
@@ -188,7 +199,7 @@ public final class MachineRenderer implements AutoCloseable {
         table.set("picture", 0);
         tableShadow.bindTexture(0);
         colour(table, "paper", shot.palette.paper);
-        boolean lightTheme = shot.palette.theme == Palette.Theme.LIGHT;
+        boolean lightTheme = !shot.palette.dark();
         colour(table, "ink", lightTheme ? shot.palette.ink : 0x000000);
         table.set("shade", (lightTheme ? 0.17f : 0.45f) * (1 - 0.7f * pale));
         glDrawArrays(GL_TRIANGLES, 0, 3);
@@ -199,7 +210,7 @@ public final class MachineRenderer implements AutoCloseable {
         solid.use();
         solid.set("view", view);
         solid.set("light", light);
-        boolean lightTheme = shot.palette.theme == Palette.Theme.LIGHT;
+        boolean lightTheme = !shot.palette.dark();
         float[] materials = new float[16 * 3];
         for (Zone zone : Zone.values()) {
             int c = shot.palette.material(zone.material);
@@ -208,7 +219,11 @@ public final class MachineRenderer implements AutoCloseable {
         solid.setVec3Array("materials", materials);
         colour(solid, "edge", lightTheme ? shot.palette.material("edge") : 0x0B0D10);
         colour(solid, "paper", shot.palette.paper);
-        solid.set("warm", lightTheme ? 0.815f : 0.62f, lightTheme ? 0.80f : 0.62f, lightTheme ? 0.77f : 0.64f);
+        solid.set(
+                "warm",
+                lightTheme ? 0.815f : 0.62f,
+                lightTheme ? 0.80f : 0.62f,
+                lightTheme ? 0.77f : 0.64f);
         solid.set("shade", lightTheme ? 0.20f : 0.38f);
         solid.set("pale", pale);
         solid.set("ink", 1);
@@ -223,12 +238,12 @@ public final class MachineRenderer implements AutoCloseable {
 
     private InkScale ink(Shot shot) {
         return inks.computeIfAbsent(
-                shot.palette.theme,
-                t ->
-                        new InkScale[] {
-                            new InkScale(shot.palette, InkScale.Kind.LOAD),
-                            new InkScale(shot.palette, InkScale.Kind.SIGNED)
-                        })[shot.ink.ordinal()];
+                        shot.palette.roles.theme(),
+                        t ->
+                                new InkScale[] {
+                                    new InkScale(shot.palette, InkScale.Kind.LOAD),
+                                    new InkScale(shot.palette, InkScale.Kind.SIGNED)
+                                })[shot.ink.ordinal()];
     }
 
     private void lines(Shot shot, Matrix4f view, Target target) {
@@ -245,7 +260,7 @@ public final class MachineRenderer implements AutoCloseable {
         line.set("widths[0]", 1.15f * k);
         line.set("widths[1]", 0.8f * k);
         line.set("pull", (float) (PULL / shot.reach));
-        boolean lightTheme = shot.palette.theme == Palette.Theme.LIGHT;
+        boolean lightTheme = !shot.palette.dark();
         int edge = shot.palette.material("edge");
         float alpha = (lightTheme ? 0.86f : 0.50f) * (1 - 0.65f * pale);
         line.set("ink", red(edge), green(edge), blue(edge), alpha);

@@ -6,13 +6,18 @@ import org.joml.Vector3d;
 import org.joml.Vector3dc;
 
 /**
- * A parallel projection: machine (X along the scissor, Y back, Z up [m]) to picture (x right, y down [px]).
+ * A parallel projection: machine (X along the scissor, Y back, Z up [m]) to picture (x right, y
+ * down [px]).
  *
- * <p>{@code x = x0 + s right.P}, {@code y = y0 - s up.P}. The cabinet view of the home position is not orthographic:
- * right and up are sheared so that X and Z stay true to scale; turning blends to orthographic axes.
+ * <p>{@code x = x0 + s right.P}, {@code y = y0 - s up.P}. The cabinet view of the home position is
+ * not orthographic: right and up are sheared so that X and Z stay true to scale; turning blends to
+ * orthographic axes.
  */
 public final class View {
-    /** Where the view stands: sheared home (1) to orthographic (0), turn about the upright and tilt [rad]. */
+    /**
+     * Where the view stands: sheared home (1) to orthographic (0), turn about the upright and tilt
+     * [rad].
+     */
     public record Stance(double shear, double turn, double tilt, Plan plan) {
         /** Which sheared view is home. */
         public enum Plan {
@@ -109,9 +114,21 @@ public final class View {
         double ky = 2 * scale / height;
         double kz = 1 / reach;
         return new Matrix4f(
-                (float) (kx * right.x), (float) (ky * up.x), (float) (kz * away.x), 0,
-                (float) (kx * right.y), (float) (ky * up.y), (float) (kz * away.y), 0,
-                (float) (kx * right.z), (float) (ky * up.z), (float) (kz * away.z), 0,
-                (float) (2 * x0 / width - 1), (float) (1 - 2 * y0 / height), 0, 1);
+                (float) (kx * right.x),
+                (float) (ky * up.x),
+                (float) (kz * away.x),
+                0,
+                (float) (kx * right.y),
+                (float) (ky * up.y),
+                (float) (kz * away.y),
+                0,
+                (float) (kx * right.z),
+                (float) (ky * up.z),
+                (float) (kz * away.z),
+                0,
+                (float) (2 * x0 / width - 1),
+                (float) (1 - 2 * y0 / height),
+                0,
+                1);
     }
 }

@@ -3,7 +3,9 @@ package foldwright.viewer.scene;
 
 import foldwright.viewer.mesh.Mesh;
 
-/** All parts of one shape: its mesh and a record of floats for each, written anew for each picture. */
+/**
+ * All parts of one shape: its mesh and a record of floats for each, written anew for each picture.
+ */
 public final class Batch {
     /** Floats an instance: pose rows 12, own colour 4, load 4, extras 4. */
     public static final int FLOATS = 24;

@@ -5,8 +5,8 @@ import foldwright.machine.Machine;
 import org.joml.Matrix4x3f;
 
 /**
- * Places the bodies of the lift at a height, from geometry alone: loads bend a real lift by less than a line is wide, so
- * the picture needs no solver.
+ * Places the bodies of the lift at a height, from geometry alone: loads bend a real lift by less
+ * than a line is wide, so the picture needs no solver.
  */
 public final class LiftMotion {
     private final LiftShape shape;

@@ -10,8 +10,9 @@ import foldwright.machine.linkage.Opening;
 import foldwright.machine.linkage.PinHeight;
 
 /**
- * Plane geometry of a scissor stack, both arms of a cross at one angle: with the centre pin at share c of the arms, the
- * feet stand 2 c L cos(theta) apart and the heads 2 (1 - c) L cos(theta), which are the feet of the next stage.
+ * Plane geometry of a scissor stack, both arms of a cross at one angle: with the centre pin at
+ * share c of the arms, the feet stand 2 c L cos(theta) apart and the heads 2 (1 - c) L cos(theta),
+ * which are the feet of the next stage.
  */
 public final class LiftShape {
     private final int stages;
@@ -86,7 +87,9 @@ public final class LiftShape {
         return sum;
     }
 
-    /** Fills the joints at a pivot height [m]; heights out of reach are taken to the nearest within. */
+    /**
+     * Fills the joints at a pivot height [m]; heights out of reach are taken to the nearest within.
+     */
     public void solve(double height, Joints out) {
         double low = 0;
         double high = Math.PI / 2;
@@ -121,7 +124,10 @@ public final class LiftShape {
         return lift.sliders().deckFixed() == DeckEnd.OVER_FIXED_END;
     }
 
-    /** Middle of an arm's thickness across the machine: the rising arm lies outside, the falling arm inside [m]. */
+    /**
+     * Middle of an arm's thickness across the machine: the rising arm lies outside, the falling arm
+     * inside [m].
+     */
     public double armY(int side, boolean falling) {
         double step = (thickness() + gap()) / 2;
         return side * (lift.width() / 2 + (falling ? -step : step));

@@ -13,11 +13,19 @@ import org.joml.Matrix4x3fc;
  * @param mesh its shape
  * @param body which body it hangs on, see {@link Bodies}
  * @param local its place in the frame of that body
- * @param channel number of the {@link Pose#channel} it reads (length of a coil, phase of a belt), or -1
+ * @param channel number of the {@link Pose#channel} it reads (length of a coil, phase of a belt),
+ *     or -1
  * @param pitch lead of a thread, pitch of a belt [m], teeth of a rim
  */
 public record Part(
-        int id, String name, PartKind kind, Mesh mesh, int body, Matrix4x3fc local, int channel, double pitch) {
+        int id,
+        String name,
+        PartKind kind,
+        Mesh mesh,
+        int body,
+        Matrix4x3fc local,
+        int channel,
+        double pitch) {
     public Part {
         local = new Matrix4x3f(local);
     }

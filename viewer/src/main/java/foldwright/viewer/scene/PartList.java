@@ -29,7 +29,14 @@ final class PartList {
         add(name, kind, mesh, body, new Matrix4x3f());
     }
 
-    void add(String name, PartKind kind, Mesh mesh, int body, Matrix4x3fc local, int channel, double pitch) {
+    void add(
+            String name,
+            PartKind kind,
+            Mesh mesh,
+            int body,
+            Matrix4x3fc local,
+            int channel,
+            double pitch) {
         parts.add(new Part(parts.size() + 1, name, kind, mesh, body, local, channel, pitch));
     }
 

@@ -3,7 +3,10 @@ package foldwright.viewer.scene;
 
 import org.joml.Matrix4x3f;
 
-/** Where every body is, and the lengths and phases of what bends: a buffer that is written anew for each picture. */
+/**
+ * Where every body is, and the lengths and phases of what bends: a buffer that is written anew for
+ * each picture.
+ */
 public final class Pose {
     /** Body to world. */
     public final Matrix4x3f[] body;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.text;
 
+import foldwright.report.draw.Face;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -15,25 +16,24 @@ import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
 
 /**
- * Metrics of the faces, without any GL context. Sizes are the em in pixels. Kerning is left out: against kerned setting
- * lines differ by less than 1 %.
+ * Metrics of the faces, without any GL context. Sizes are the em in pixels. Kerning is left out:
+ * against kerned setting lines differ by less than 1 %.
  */
 public final class Fonts {
-    private static final String FOLDER = "/foldwright/report/fonts/";
     private static final int KNOWN = 0x2300;
     private static Fonts standard;
 
-    private final Map<Typeface, Face> faces = new EnumMap<>(Typeface.class);
+    private final Map<Face, Opened> faces = new EnumMap<>(Face.class);
 
     /** One open face; its memory lives as long as the program. */
-    static final class Face {
+    static final class Opened {
         final STBTTFontinfo info;
         final ByteBuffer data;
         final float perEm;
         final float[] advances = new float[KNOWN];
         final int[] glyphs = new int[KNOWN];
 
-        Face(ByteBuffer data, String file) {
+        Opened(ByteBuffer data, String file) {
             this.data = data;
             info = STBTTFontinfo.create();
             if (!STBTruetype.stbtt_InitFont(info, data)) {
@@ -79,20 +79,17 @@ public final class Fonts {
         return standard;
     }
 
-    synchronized Face face(Typeface typeface) {
-        Face known = faces.get(typeface);
+    synchronized Opened face(Face typeface) {
+        Opened known = faces.get(typeface);
         if (known == null) {
-            known = new Face(load(FOLDER + typeface.file), typeface.file);
+            known = new Opened(load(typeface), typeface.name());
             faces.put(typeface, known);
         }
         return known;
     }
 
-    private static ByteBuffer load(String resource) {
-        try (InputStream in = Fonts.class.getResourceAsStream(resource)) {
-            if (in == null) {
-                throw new IllegalStateException("font " + resource + " is not in this build");
-            }
+    private static ByteBuffer load(Face face) {
+        try (InputStream in = face.open()) {
             byte[] bytes = in.readAllBytes();
             return MemoryUtil.memAlloc(bytes.length).put(bytes).flip();
         } catch (IOException e) {
@@ -101,8 +98,8 @@ public final class Fonts {
     }
 
     /** The face that has this sign: the one asked for, else the fallback. */
-    Typeface holder(Typeface wanted, int code) {
-        return face(wanted).glyph(code) != 0 ? wanted : Typeface.FALLBACK;
+    Face holder(Face wanted, int code) {
+        return face(wanted).glyph(code) != 0 ? wanted : Face.FALLBACK;
     }
 
     /**
@@ -111,7 +108,7 @@ public final class Fonts {
      * @param em size [px]
      * @return width [px]
      */
-    public float width(Typeface typeface, float em, CharSequence text) {
+    public float width(Face typeface, float em, CharSequence text) {
         float sum = 0;
         for (int i = 0; i < text.length(); i++) {
             int code = text.charAt(i);
@@ -120,8 +117,10 @@ public final class Fonts {
         return sum * em;
     }
 
-    /** Breaks at blanks so that no line is wider than {@code room} [px], unless a single word is. */
-    public List<String> lines(Typeface typeface, float em, String text, float room) {
+    /**
+     * Breaks at blanks so that no line is wider than {@code room} [px], unless a single word is.
+     */
+    public List<String> lines(Face typeface, float em, String text, float room) {
         List<String> out = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ", -1)) {
@@ -136,12 +135,13 @@ public final class Fonts {
     }
 
     /** The text, or its longest beginning that fits with an ellipsis. */
-    public String fit(Typeface typeface, float em, String text, float room) {
+    public String fit(Face typeface, float em, String text, float room) {
         if (width(typeface, em, text) <= room) {
             return text;
         }
         int end = text.length();
-        while (end > 0 && width(typeface, em, text.substring(0, end).stripTrailing() + "…") > room) {
+        while (end > 0
+                && width(typeface, em, text.substring(0, end).stripTrailing() + "…") > room) {
             end--;
         }
         return text.substring(0, end).stripTrailing() + "…";

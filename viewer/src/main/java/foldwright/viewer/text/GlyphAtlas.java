@@ -3,6 +3,7 @@ package foldwright.viewer.text;
 
 import static org.lwjgl.opengl.GL33C.*;
 
+import foldwright.report.draw.Face;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
 import org.lwjgl.stb.STBTruetype;
@@ -10,8 +11,9 @@ import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
 
 /**
- * Pictures of glyphs, one for each face, size, quarter-pixel step and halo width, packed in rows into one grey texture
- * of 2048 x 2048 px. When it is full it starts anew, which costs one slow frame.
+ * Pictures of glyphs, one for each face, size, quarter-pixel step and halo width, packed in rows
+ * into one grey texture of 2048 x 2048 px. When it is full it starts anew, which costs one slow
+ * frame.
  */
 final class GlyphAtlas implements AutoCloseable {
     static final int SIZE = 2048;
@@ -20,6 +22,7 @@ final class GlyphAtlas implements AutoCloseable {
     private final int texture;
     private final Fonts fonts;
     private long[] keys = new long[4096];
+
     /** Of each key: x, y, width, height in the texture; left and top from the pen [px]. */
     private short[] places = new short[4096 * 6];
 
@@ -55,10 +58,11 @@ final class GlyphAtlas implements AutoCloseable {
     }
 
     /** The glyph and its picture; the slot indexes {@link #place}. */
-    int slot(Typeface typeface, int code, int quarterSize, int quarterStep, int quarterHalo) {
+    int slot(Face typeface, int code, int quarterSize, int quarterStep, int quarterHalo) {
         int glyph = fonts.face(typeface).glyph(code);
         long key =
-                ((((long) typeface.ordinal() << 20 | glyph) << 12 | quarterSize) << 2 | quarterStep) << 8
+                ((((long) typeface.ordinal() << 20 | glyph) << 12 | quarterSize) << 2 | quarterStep)
+                                << 8
                         | quarterHalo;
         int slot = find(key);
         if (keys[slot] == key) {
@@ -70,7 +74,13 @@ final class GlyphAtlas implements AutoCloseable {
         }
         keys[slot] = key;
         count++;
-        render(fonts.face(typeface), glyph, quarterSize / 4f, quarterStep / 4f, quarterHalo / 4f, slot);
+        render(
+                fonts.face(typeface),
+                glyph,
+                quarterSize / 4f,
+                quarterStep / 4f,
+                quarterHalo / 4f,
+                slot);
         return slot;
     }
 
@@ -102,7 +112,7 @@ final class GlyphAtlas implements AutoCloseable {
         }
     }
 
-    private void render(Fonts.Face face, int glyph, float em, float shift, float halo, int slot) {
+    private void render(Fonts.Opened face, int glyph, float em, float shift, float halo, int slot) {
         float scale = em * face.perEm;
         int margin = halo > 0 ? (int) Math.ceil(halo) + 1 : 0;
         try (MemoryStack stack = MemoryStack.stackPush()) {
@@ -122,7 +132,13 @@ final class GlyphAtlas implements AutoCloseable {
             STBTruetype.stbtt_MakeGlyphBitmapSubpixel(
                     face.info, image, w, h, w, scale, scale, shift, 0, glyph);
             ByteBuffer ready = halo > 0 ? widened(image, w, h, halo, margin) : darkened(image);
-            upload(slot, ready, w + 2 * margin, h + 2 * margin, x0.get(0) - margin, y0.get(0) - margin);
+            upload(
+                    slot,
+                    ready,
+                    w + 2 * margin,
+                    h + 2 * margin,
+                    x0.get(0) - margin,
+                    y0.get(0) - margin);
             MemoryUtil.memFree(ready);
             if (ready != image) {
                 MemoryUtil.memFree(image);

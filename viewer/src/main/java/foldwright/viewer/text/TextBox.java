@@ -2,7 +2,8 @@
 package foldwright.viewer.text;
 
 /**
- * A piece of text as drawn: its ink lies inside the box (cap height above the baseline, a descender below).
+ * A piece of text as drawn: its ink lies inside the box (cap height above the baseline, a descender
+ * below).
  *
  * @param layer texts of different layers may cover each other (the help over the sheet)
  * @param x left [px from the left]

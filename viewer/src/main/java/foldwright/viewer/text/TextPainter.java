@@ -3,6 +3,7 @@ package foldwright.viewer.text;
 
 import static org.lwjgl.opengl.GL33C.*;
 
+import foldwright.report.draw.Face;
 import foldwright.viewer.gl.Program;
 import java.nio.ByteBuffer;
 import org.lwjgl.system.MemoryUtil;
@@ -54,14 +55,20 @@ public final class TextPainter implements AutoCloseable {
      * @param halo width of the rim [px]; 0 is none
      */
     public void add(
-            CharSequence text, Typeface typeface, float em, float x, float baseline, int rgba, float halo) {
+            CharSequence text,
+            Face typeface,
+            float em,
+            float x,
+            float baseline,
+            int rgba,
+            float halo) {
         int size = Math.round(em * 4);
         int rim = Math.round(halo * 4);
         int floor = Math.round(baseline);
         float pen = x;
         for (int i = 0; i < text.length() && quads < QUADS; i++) {
             int code = text.charAt(i);
-            Typeface holder = fonts.holder(typeface, code);
+            Face holder = fonts.holder(typeface, code);
             int step = Math.round(pen * 4);
             int whole = step >> 2;
             int slot = atlas.slot(holder, code, size, step & 3, rim);
@@ -86,7 +93,10 @@ public final class TextPainter implements AutoCloseable {
 
     private void vertex(float x, float y, float u, float v, int rgba) {
         data.putFloat(x).putFloat(y).putFloat(u).putFloat(v);
-        data.put((byte) (rgba >>> 24)).put((byte) (rgba >>> 16)).put((byte) (rgba >>> 8)).put((byte) rgba);
+        data.put((byte) (rgba >>> 24))
+                .put((byte) (rgba >>> 16))
+                .put((byte) (rgba >>> 8))
+                .put((byte) rgba);
     }
 
     /** Draws what was added onto the bound target of this size, and forgets it. */

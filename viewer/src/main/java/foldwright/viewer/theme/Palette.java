@@ -1,27 +1,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.theme;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
+import foldwright.report.draw.Colour;
+import foldwright.report.draw.Ground;
+import foldwright.report.draw.Theme;
+import foldwright.study.Verdict;
 import java.util.EnumMap;
-import java.util.Iterator;
 import java.util.Map;
 
-/** The colours of one theme by role, 0xRRGGBB. */
+/**
+ * The palette of a theme as plain 0xRRGGBB numbers, looked up once, so that drawing a frame makes
+ * no objects.
+ */
 public final class Palette {
-    private static final String FILE = "/foldwright/report/palette.json";
     private static final Map<Theme, Palette> KNOWN = new EnumMap<>(Theme.class);
 
-    /** Light is home; dark is for the dim workshop. */
-    public enum Theme {
-        LIGHT,
-        DARK
-    }
-
-    public final Theme theme;
+    public final foldwright.report.draw.Palette roles;
     public final int paper;
     public final int sheet;
     public final int recess;
@@ -30,94 +24,69 @@ public final class Palette {
     public final int ink2;
     public final int ink3;
     public final int pine;
-    public final VerdictInk holds;
-    public final VerdictInk tight;
-    public final VerdictInk fails;
-    private final JsonNode materials;
-    private final Map<String, Integer> causes = new java.util.LinkedHashMap<>();
-    private final int[] loads;
-    private final int[] signed;
+    private final int[] fills = new int[Verdict.values().length];
+    private final int[] texts = new int[Verdict.values().length];
+    private final double[] tints = new double[Verdict.values().length];
 
-    /** Colours of a verdict: area and mark, and words. */
-    public record VerdictInk(int fill, int text, float tint) {}
-
-    private Palette(JsonNode file, Theme theme) {
-        this.theme = theme;
-        JsonNode part = file.get(theme == Theme.LIGHT ? "light" : "dark");
-        JsonNode ground = part.get("ground");
-        paper = hex(ground.get("paper"));
-        sheet = hex(ground.get("sheet"));
-        recess = hex(ground.get("recess"));
-        rule = hex(ground.get("rule"));
-        ink = hex(ground.get("ink"));
-        ink2 = hex(ground.get("ink2"));
-        ink3 = hex(ground.get("ink3"));
-        pine = hex(ground.get("pine"));
-        boolean light = theme == Theme.LIGHT;
-        holds = verdict(part.get("verdict").get("holds"), light ? 0.34f : 0.30f);
-        tight = verdict(part.get("verdict").get("tight"), light ? 0.30f : 0.22f);
-        fails = verdict(part.get("verdict").get("fails"), light ? 0.16f : 0.22f);
-        loads = stops(part.get("load_scale").get("stops"));
-        signed = stops(part.get("signed_scale").get("stops"));
-        materials = file.get("material").get(light ? "light" : "dark");
-        file.get("cause").properties().forEach(e -> causes.put(e.getKey(), hex(e.getValue())));
+    private Palette(Theme theme) {
+        roles = foldwright.report.draw.Palette.of(theme);
+        paper = rgb(roles.ground(Ground.PAPER));
+        sheet = rgb(roles.ground(Ground.SHEET));
+        recess = rgb(roles.ground(Ground.RECESS));
+        rule = rgb(roles.ground(Ground.RULE));
+        ink = rgb(roles.ground(Ground.INK));
+        ink2 = rgb(roles.ground(Ground.INK2));
+        ink3 = rgb(roles.ground(Ground.INK3));
+        pine = rgb(roles.ground(Ground.PINE));
+        for (Verdict v : Verdict.values()) {
+            fills[v.ordinal()] = rgb(roles.fill(v));
+            texts[v.ordinal()] = rgb(roles.text(v));
+            tints[v.ordinal()] = roles.tint(v);
+        }
     }
 
     /** The colours of a theme, read once. */
     public static synchronized Palette of(Theme theme) {
-        return KNOWN.computeIfAbsent(theme, t -> new Palette(read(), t));
+        return KNOWN.computeIfAbsent(theme, Palette::new);
     }
 
-    private static JsonNode read() {
-        try (InputStream in = Palette.class.getResourceAsStream(FILE)) {
-            if (in == null) {
-                throw new IllegalStateException("palette " + FILE + " is not in this build");
-            }
-            return new ObjectMapper().readTree(in);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    public boolean dark() {
+        return roles.theme() == Theme.DARK;
     }
 
-    private static VerdictInk verdict(JsonNode node, float tint) {
-        return new VerdictInk(hex(node), parse(node.get("text_hex").asText()), tint);
+    /** Colour of a verdict's mark and area. */
+    public int fill(Verdict verdict) {
+        return fills[verdict.ordinal()];
     }
 
-    private static int[] stops(JsonNode list) {
-        int[] out = new int[list.size()];
-        Iterator<JsonNode> each = list.elements();
-        for (int i = 0; i < out.length; i++) {
-            out[i] = parse(each.next().asText());
-        }
-        return out;
+    /** Colour of a verdict's words. */
+    public int text(Verdict verdict) {
+        return texts[verdict.ordinal()];
     }
 
-    private static int hex(JsonNode node) {
-        return parse(node.get("hex").asText());
-    }
-
-    private static int parse(String hex) {
-        return Integer.parseInt(hex.substring(1), 16);
+    /** Opacity of the tint below a verdict's texture. */
+    public double tint(Verdict verdict) {
+        return tints[verdict.ordinal()];
     }
 
     /** Colour of a material, by its key. */
     public int material(String key) {
-        return parse(materials.get(key).asText());
-    }
-
-    /** Colour of a cause of a budget, by its key. */
-    public int cause(String key) {
-        return causes.getOrDefault(key, ink3);
+        return rgb(roles.material(key));
     }
 
     /** Ink of a load, 0..1 of its scale. */
     public int load(double share) {
-        return Lab.between(loads, share);
+        return rgb(roles.load(share));
     }
 
     /** Colour of a signed value, -1..1 of its scale. */
     public int signed(double share) {
-        return Lab.between(signed, (share + 1) / 2);
+        return rgb(roles.signed(share));
+    }
+
+    /** A colour as one number. */
+    public static int rgb(Colour c) {
+        return c.red() << 16 | c.green() << 8 | c.blue();
     }
 
     /** A mix of two colours: 0 the first, 1 the second. */

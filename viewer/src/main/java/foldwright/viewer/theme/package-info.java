@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
-/** Colours by role, light and dark, from the palette file; loads and signed values as colour scales in CIE Lab. */
+/**
+ * Colours by role, light and dark, from the palette file; loads and signed values as colour scales.
+ */
 package foldwright.viewer.theme;

@@ -49,7 +49,8 @@ void main() {
         float cycles = local.x / more.z - atan(local.z, local.y) / 6.2831853;
         line = stripes(cycles, fwidth(local.x / more.z)) * (loaded ? 0.35 : 0.55);
     } else if (zone == BELT) {
-        line = stripes((along - more.y) / more.z, fwidth(along / more.z)) * 0.35;
+        float way = along * carried.w;
+        line = stripes((way - more.y) / more.z, fwidth(way / more.z)) * 0.35;
     } else if (zone == RIM) {
         line = stripes(atan(local.y, local.x) / 6.2831853 * more.z, fwidth(local.x) / 0.001) * 0.4;
     }

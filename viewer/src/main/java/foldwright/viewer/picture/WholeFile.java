@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.picture;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Writes a file that is complete or absent. */
+public final class WholeFile {
+    private WholeFile() {}
+
+    /** Fills the file. */
+    public interface Filler {
+        void fill(OutputStream out) throws IOException;
+    }
+
+    /** Fills a file known by its name, for writers that must seek. */
+    public interface NamedFiller {
+        void fill(Path beside) throws IOException;
+    }
+
+    /** Writes beside, then moves into place; nothing is left behind when {@code filler} fails. */
+    public static void write(Path file, Filler filler) throws IOException {
+        writeNamed(
+                file,
+                beside -> {
+                    try (OutputStream out = Files.newOutputStream(beside)) {
+                        filler.fill(out);
+                    }
+                });
+    }
+
+    /** The same for writers that open the file themselves. */
+    public static void writeNamed(Path file, NamedFiller filler) throws IOException {
+        Path folder = file.toAbsolutePath().getParent();
+        Files.createDirectories(folder);
+        Path beside = Files.createTempFile(folder, "." + file.getFileName(), ".part");
+        try {
+            filler.fill(beside);
+            move(beside, file);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    private static void move(Path beside, Path file) throws IOException {
+        try {
+            Files.move(
+                    beside,
+                    file,
+                    StandardCopyOption.ATOMIC_MOVE,
+                    StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}

@@ -1,0 +1,356 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.scene;
+
+import foldwright.lift.LiftNames;
+import foldwright.machine.Machine;
+import foldwright.machine.drive.BeltReduction;
+import foldwright.machine.drive.MotorCount;
+import foldwright.machine.drive.ScrewLine;
+import foldwright.machine.drive.StepperDrive;
+import foldwright.machine.linkage.OnBase;
+import foldwright.viewer.mesh.Mesh;
+import foldwright.viewer.mesh.Solid;
+import foldwright.viewer.mesh.Zone;
+import java.util.ArrayList;
+import java.util.List;
+import org.joml.Matrix4x3f;
+
+/**
+ * Screws with nuts and bearings, motors, and the belt that joins them.
+ *
+ * <p>The file says where screws lie across the machine; along it, the bearing is put as far out as
+ * the base reaches and the nut's way allows. Screws run along x and turn about it.
+ */
+final class DriveParts {
+    private static final double WALL = 0.005;
+
+    private final Machine machine;
+    private final LiftShape shape;
+    private final PartList out;
+    private final double pin;
+    private double[] nutWay;
+
+    /** What turns with the drive: body, radians a metre of foot travel, and its place. */
+    record Turning(int body, double perTravel, double phase, double x, double y, double z) {}
+
+    private final List<Turning> turning = new ArrayList<>();
+    private int beltChannel = -1;
+    private double beltPerTravel;
+
+    DriveParts(Machine machine, LiftShape shape, PartList out) {
+        this.machine = machine;
+        this.shape = shape;
+        this.out = out;
+        pin = machine.base().pinHeight();
+    }
+
+    List<Turning> turning() {
+        return turning;
+    }
+
+    int beltChannel() {
+        return beltChannel;
+    }
+
+    /** Belt run a metre of foot travel [m/m]. */
+    double beltPerTravel() {
+        return beltPerTravel;
+    }
+
+    void add() {
+        LiftShape.Joints j = shape.joints();
+        shape.solve(shape.flat(), j);
+        double far = j.slidingX[0];
+        shape.solve(shape.top(), j);
+        nutWay = new double[] {j.slidingX[0], far};
+        double end = bearingX();
+        int index = 1;
+        List<double[]> screws = new ArrayList<>();
+        for (ScrewLine line : machine.drive().lines()) {
+            double x =
+                    line.from()
+                            .filter(OnBase.class::isInstance)
+                            .map(a -> ((OnBase) a).at().x())
+                            .orElse(end);
+            double z =
+                    line.from()
+                            .filter(OnBase.class::isInstance)
+                            .map(a -> ((OnBase) a).at().z())
+                            .orElse(0.0);
+            screw(line, index, x, z);
+            screws.add(new double[] {x, line.y(), z});
+            index++;
+        }
+        if (machine.drive().transmission() instanceof BeltReduction belt) {
+            belted(belt, screws);
+        } else {
+            for (int i = 0; i < motors(); i++) {
+                double[] s = screws.get(Math.min(i, screws.size() - 1));
+                directMotor(i + 1, s);
+            }
+        }
+    }
+
+    private int motors() {
+        boolean each =
+                machine.drive().source() instanceof StepperDrive d
+                        && d.motors() == MotorCount.ONE_PER_SCREW;
+        return each ? machine.drive().lines().size() : 1;
+    }
+
+    /** Face of a motor of the frame size in tenths of an inch, a little less as usual [m]. */
+    static double face(int frameSize) {
+        return frameSize * 0.00249;
+    }
+
+    private double motorFace() {
+        return machine.drive().source() instanceof StepperDrive d
+                ? face(d.motor().frameSize())
+                : 0.03;
+    }
+
+    private double bearingX() {
+        double room = machine.base().length() - machine.base().pinInset() - 0.030;
+        double reach = nutWay[0] - 0.012 + machine.drive().screw().length();
+        double motor = machine.drive().transmission() instanceof BeltReduction ? 0 : motorFace();
+        return Math.max(nutWay[1] + 0.012, Math.min(room - motor, reach));
+    }
+
+    private double travelSign(double x) {
+        return x >= nutWay[1] ? 1 : -1;
+    }
+
+    private void screw(ScrewLine line, int index, double x, double z) {
+        var thread = machine.drive().screw().thread();
+        double r = thread.majorDiameter() / 2;
+        double sign = travelSign(x);
+        double length = machine.drive().screw().length();
+        int body = out.bodies.of(LiftNames.screw(index));
+        Mesh rod =
+                new Solid()
+                        .zone(Zone.THREAD)
+                        .at(0, 0, 0)
+                        .alongX()
+                        .bar(r, sign > 0 ? -length : 0, sign > 0 ? 0 : length, 18)
+                        .zone(Zone.STEEL)
+                        .bar(0.75 * r, sign > 0 ? 0 : -0.024, sign > 0 ? 0.024 : 0, 14)
+                        .mesh();
+        out.add(
+                LiftNames.screw(index),
+                PartKind.SCREW,
+                rod,
+                body,
+                new Matrix4x3f(),
+                -1,
+                thread.lead());
+        turning.add(
+                new Turning(body, 2 * Math.PI / thread.lead(), line.phaseError(), x, line.y(), z));
+        nut(line, index, r, z);
+        double half = Math.max(1.7 * r, 0.009);
+        Mesh bearing =
+                new Solid()
+                        .zone(Zone.PLASTIC)
+                        .box(
+                                x + 0.002,
+                                line.y() - half,
+                                WALL - pin,
+                                x + 0.014,
+                                line.y() + half,
+                                z + half)
+                        .mesh();
+        out.add("screw bearing " + index, PartKind.BASE, bearing, out.bodies.of(Bodies.BASE));
+    }
+
+    private void nut(ScrewLine line, int index, double r, double z) {
+        double half = Math.max(1.6 * r, 0.008);
+        double length = machine.drive().screw().nut().length();
+        Solid solid =
+                new Solid()
+                        .zone(Zone.BRONZE)
+                        .box(
+                                -length / 2,
+                                line.y() - half,
+                                z - half,
+                                length / 2,
+                                line.y() + half,
+                                z + half);
+        // The cross bar that joins the nut to both slider ends.
+        boolean inside = Math.abs(line.y()) < shape.inside();
+        if (inside && machine.drive().lines().size() <= 2) {
+            double near = shape.inside();
+            double toY = line.y() > 0 ? near : -near;
+            double from =
+                    line.y() == 0 ? -near : Math.min(line.y() + Math.signum(line.y()) * half, toY);
+            double to =
+                    line.y() == 0 ? near : Math.max(line.y() + Math.signum(line.y()) * half, toY);
+            if (line.y() == 0) {
+                barPiece(solid, from, -half, z);
+                barPiece(solid, half, to, z);
+            } else {
+                barPiece(solid, from, to, z);
+            }
+        }
+        out.add(LiftNames.nut(index), PartKind.NUT, solid.mesh(), out.bodies.of(Bodies.FOOT));
+    }
+
+    private static void barPiece(Solid solid, double from, double to, double z) {
+        if (to - from > 0.001) {
+            solid.zone(Zone.STEEL).at(0, 0, 0).box(-0.004, from, z - 0.004, 0.004, to, z + 0.004);
+            solid.zone(Zone.BRONZE);
+        }
+    }
+
+    private Mesh motorBody(double face, double length) {
+        double h = face / 2;
+        double c = 0.12 * face;
+        return new Solid()
+                .zone(Zone.MOTOR)
+                .at(0, 0, 0)
+                .alongX()
+                .plate(-h, -h, h, h, c, 0.16 * length, 0.84 * length)
+                .zone(Zone.ALUMINIUM)
+                .plate(-h, -h, h, h, 0.7 * c, 0, 0.16 * length)
+                .plate(-h, -h, h, h, 0.7 * c, 0.84 * length, length)
+                .bar(0.26 * face, -0.002, 0, 22)
+                .mesh();
+    }
+
+    private void directMotor(int index, double[] at) {
+        double face = motorFace();
+        double sign = travelSign(at[0]);
+        double length = 0.9 * face;
+        double start = at[0] + sign * 0.022;
+        Matrix4x3f place = PartList.at(start, at[1], Math.max(at[2], face / 2 + WALL - pin));
+        if (sign < 0) {
+            place.rotateZ((float) Math.PI);
+        }
+        out.add(
+                LiftNames.motor(index),
+                PartKind.MOTOR,
+                motorBody(face, length),
+                out.bodies.of(Bodies.BASE),
+                place);
+    }
+
+    /**
+     * Motor in the middle, its pulley lifted so that the belt wraps it; pulleys on all screws; one
+     * belt round all.
+     */
+    private void belted(BeltReduction belt, List<double[]> screws) {
+        double pitch = belt.pitch();
+        double width = belt.width();
+        double rScrew = belt.teeth().screw() * pitch / (2 * Math.PI);
+        double rMotor = belt.teeth().motor() * pitch / (2 * Math.PI);
+        double x = screws.get(0)[0];
+        double sign = travelSign(x);
+        double plane = x + sign * 0.020;
+        double z = screws.get(0)[2];
+        double middle = screws.stream().mapToDouble(s -> s[1]).average().orElse(0);
+        double motorZ = z + rScrew - rMotor + 0.004;
+        double lead = machine.drive().screw().thread().lead();
+        double perTravel = 2 * Math.PI / lead;
+        List<double[]> circles = new ArrayList<>();
+        for (int i = 0; i < screws.size(); i++) {
+            pulley(
+                    "screw pulley " + (i + 1),
+                    rScrew,
+                    belt.teeth().screw(),
+                    width,
+                    plane,
+                    screws.get(i)[1],
+                    z,
+                    perTravel);
+            circles.add(new double[] {screws.get(i)[1], z, rScrew});
+        }
+        pulley(
+                "motor pulley",
+                rMotor,
+                belt.teeth().motor(),
+                width,
+                plane,
+                middle,
+                motorZ,
+                perTravel * belt.teeth().screw() / belt.teeth().motor());
+        circles.add(new double[] {middle, motorZ, rMotor});
+        if (circles.size() >= 2) {
+            float[] line = BeltLine.round(circles);
+            Mesh mesh =
+                    new Solid().zone(Zone.BELT).belt(line, 0.0016, -width / 2, width / 2).mesh();
+            beltChannel = out.newChannel();
+            beltPerTravel = rScrew * perTravel;
+            out.add(
+                    "lift belt",
+                    PartKind.BELT,
+                    mesh,
+                    out.bodies.of(Bodies.BASE),
+                    acrossFrame(plane, 0, 0),
+                    beltChannel,
+                    pitch);
+        }
+        double face = motorFace();
+        double length = 0.9 * face;
+        Matrix4x3f place = PartList.at(plane - sign * (width / 2 + 0.006), middle, motorZ);
+        if (sign > 0) {
+            place.rotateZ((float) Math.PI);
+        }
+        out.add(
+                LiftNames.motor(1),
+                PartKind.MOTOR,
+                motorBody(face, length),
+                out.bodies.of(Bodies.BASE),
+                place);
+    }
+
+    /** Local x, y of a drawing in a plane across the machine become its y, z. */
+    private static Matrix4x3f acrossFrame(double x, double y, double z) {
+        return new Matrix4x3f(0, 1, 0, 0, 0, 1, 1, 0, 0, (float) x, (float) y, (float) z);
+    }
+
+    private void pulley(
+            String name,
+            double r,
+            int teeth,
+            double width,
+            double x,
+            double y,
+            double z,
+            double perTravel) {
+        int body = out.bodies.of(name);
+        double flange = r + 0.0018;
+        Mesh mesh =
+                new Solid()
+                        .zone(Zone.RIM)
+                        .bar(
+                                Math.max(0.002, r - 0.0008),
+                                -width / 2 - 0.0004,
+                                width / 2 + 0.0004,
+                                32)
+                        .zone(Zone.ALUMINIUM)
+                        .ring(flange, 0.4 * r, width / 2 + 0.0004, width / 2 + 0.0016, 32)
+                        .ring(flange, 0.4 * r, -width / 2 - 0.0016, -width / 2 - 0.0004, 32)
+                        .zone(Zone.DARK)
+                        .bar(0.30 * r, -width / 2 - 0.0022, width / 2 + 0.0022, 14)
+                        .zone(Zone.ALUMINIUM)
+                        .at(0.62 * r, 0, 0)
+                        .bar(0.08 * r + 0.0003, width / 2 + 0.0016, width / 2 + 0.0021, 10)
+                        .mesh();
+        out.add(
+                name,
+                PartKind.PULLEY,
+                mesh,
+                body,
+                new Matrix4x3f(0, 1, 0, 0, 0, 1, 1, 0, 0, 0, 0, 0),
+                -1,
+                teeth);
+        turning.add(new Turning(body, perTravel, 0, x, y, z));
+    }
+
+    /** Writes screws and pulleys turned by the foot travel [m]. */
+    static void place(List<Turning> turning, double pinHeight, double travel, Pose pose) {
+        for (Turning t : turning) {
+            pose.body[t.body]
+                    .translation((float) t.x, (float) t.y, (float) (pinHeight + t.z))
+                    .rotateX((float) (t.perTravel * travel + t.phase));
+        }
+    }
+}

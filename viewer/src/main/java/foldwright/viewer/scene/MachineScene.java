@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.scene;
+
+import foldwright.machine.Machine;
+import foldwright.viewer.mesh.Mesh;
+import foldwright.viewer.mesh.Zone;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joml.Matrix4x3f;
+
+/** A machine as parts on bodies, and the records from which a renderer draws it. */
+public final class MachineScene {
+    private final Machine machine;
+    private final LiftShape shape;
+    private final LiftMotion lift;
+    private final GantryMotion gantry;
+    private final List<Part> parts;
+    private final Bodies bodies;
+    private final List<SpringParts.Moving> springs;
+    private final List<DriveParts.Turning> turning;
+    private final int beltChannel;
+    private final double beltPerTravel;
+    private final Pose pose;
+    private final List<Batch> batches = new ArrayList<>();
+    private final int[] batchOf;
+    private final int[] slotOf;
+    private final Matrix4x3f scratch = new Matrix4x3f();
+    private final double deckTop;
+
+    public MachineScene(Machine machine) {
+        this.machine = machine;
+        shape = new LiftShape(machine);
+        PartList list = new PartList();
+        list.bodies.of(Bodies.BASE);
+        FrameParts frame = new FrameParts(machine, shape, list);
+        deckTop = frame.deckTop();
+        frame.add();
+        new ArmParts(machine, shape, list).add();
+        DriveParts drive = new DriveParts(machine, shape, list);
+        drive.add();
+        SpringParts coils = new SpringParts(machine, shape, list, frame.deckTop() - 0.005);
+        coils.add();
+        if (machine.gantry().isPresent()) {
+            GantryParts g = new GantryParts(machine, machine.gantry().get(), list);
+            g.add();
+            gantry = new GantryMotion(machine.gantry().get(), g, list.bodies);
+        } else {
+            gantry = null;
+        }
+        lift = new LiftMotion(machine, shape, list.bodies);
+        parts = List.copyOf(list.parts);
+        bodies = list.bodies;
+        springs = coils.moving();
+        turning = drive.turning();
+        beltChannel = drive.beltChannel();
+        beltPerTravel = drive.beltPerTravel();
+        pose = new Pose(bodies.count(), list.channels());
+        batchOf = new int[parts.size()];
+        slotOf = new int[parts.size()];
+        group();
+    }
+
+    private void group() {
+        Map<Mesh, List<Integer>> byMesh = new LinkedHashMap<>();
+        Map<Mesh, Mesh> same = new IdentityHashMap<>();
+        for (int i = 0; i < parts.size(); i++) {
+            Mesh mesh = parts.get(i).mesh();
+            same.putIfAbsent(mesh, mesh);
+            byMesh.computeIfAbsent(mesh, m -> new ArrayList<>()).add(i);
+        }
+        for (Map.Entry<Mesh, List<Integer>> e : byMesh.entrySet()) {
+            int slot = 0;
+            for (int i : e.getValue()) {
+                batchOf[i] = batches.size();
+                slotOf[i] = slot++;
+            }
+            batches.add(new Batch(e.getKey(), slot));
+        }
+    }
+
+    public Machine machine() {
+        return machine;
+    }
+
+    public LiftShape shape() {
+        return shape;
+    }
+
+    public List<Part> parts() {
+        return parts;
+    }
+
+    public Bodies bodies() {
+        return bodies;
+    }
+
+    public List<Batch> batches() {
+        return batches;
+    }
+
+    public Pose pose() {
+        return pose;
+    }
+
+    /** The gantry's motion, where there is a gantry. */
+    public Optional<GantryMotion> gantry() {
+        return Optional.ofNullable(gantry);
+    }
+
+    public LiftMotion lift() {
+        return lift;
+    }
+
+    /** The part with an id from picking. */
+    public Optional<Part> part(int id) {
+        return id >= 1 && id <= parts.size() ? Optional.of(parts.get(id - 1)) : Optional.empty();
+    }
+
+    /** Top of the deck plate above the deck pins [m]. */
+    public double deckTop() {
+        return deckTop;
+    }
+
+    /** Poses everything at a pivot height, the gantry at its home. */
+    public void place(double height) {
+        place(height, gantry == null ? null : gantry.home());
+    }
+
+    /** Poses everything. */
+    public void place(double height, GantryMotion.Place at) {
+        lift.place(height, pose);
+        double travel = lift.footTravel();
+        DriveParts.place(turning, machine.base().pinHeight(), travel, pose);
+        SpringParts.place(springs, pose);
+        if (beltChannel >= 0) {
+            pose.channel[beltChannel] = beltPerTravel * travel;
+        }
+        if (gantry != null) {
+            gantry.place(at, pose);
+        }
+    }
+
+    /** Writes the records of all parts from the pose and what they carry. */
+    public void write(PartLook look) {
+        for (int i = 0; i < parts.size(); i++) {
+            Part part = parts.get(i);
+            float[] data = batches.get(batchOf[i]).data;
+            int at = slotOf[i] * Batch.FLOATS;
+            pose.body[part.body()].mul(part.local(), scratch);
+            rows(scratch, data, at);
+            look.load(part, data, at + Batch.LOAD);
+            if (isBelt(part)) {
+                // The way of a belt piece is measured in lengths of the piece, that of a whole belt
+                // in metres.
+                data[at + Batch.LOAD + 3] =
+                        part.body() == 0
+                                ? 1
+                                : (float) pose.body[part.body()].getColumn(0, TMP).length();
+            }
+            look.colour(part, data, at + Batch.COLOUR);
+            data[at + Batch.EXTRA] = part.id();
+            data[at + Batch.EXTRA + 1] =
+                    part.channel() < 0 ? 0 : (float) pose.channel[part.channel()];
+            data[at + Batch.EXTRA + 2] = (float) part.pitch();
+            data[at + Batch.EXTRA + 3] = look.pointed() == part.id() ? 1 : 0;
+        }
+    }
+
+    private final org.joml.Vector3f TMP = new org.joml.Vector3f();
+
+    private static boolean isBelt(Part part) {
+        return part.kind() == PartKind.BELT;
+    }
+
+    private static void rows(Matrix4x3f m, float[] out, int at) {
+        out[at] = m.m00();
+        out[at + 1] = m.m10();
+        out[at + 2] = m.m20();
+        out[at + 3] = m.m30();
+        out[at + 4] = m.m01();
+        out[at + 5] = m.m11();
+        out[at + 6] = m.m21();
+        out[at + 7] = m.m31();
+        out[at + 8] = m.m02();
+        out[at + 9] = m.m12();
+        out[at + 10] = m.m22();
+        out[at + 11] = m.m32();
+    }
+
+    /** Faces of a zone that has materials of its own, for exporters. */
+    public static Zone zone(float code) {
+        return Zone.values()[Math.round(code)];
+    }
+}
