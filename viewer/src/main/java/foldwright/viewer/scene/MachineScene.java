@@ -157,9 +157,7 @@ public final class MachineScene {
                 // The way of a belt piece is measured in lengths of the piece, that of a whole belt
                 // in metres.
                 data[at + Batch.LOAD + 3] =
-                        part.body() == 0
-                                ? 1
-                                : (float) pose.body[part.body()].getColumn(0, TMP).length();
+                        part.body() == 0 ? 1 : pose.body[part.body()].getColumn(0, column).length();
             }
             look.colour(part, data, at + Batch.COLOUR);
             data[at + Batch.EXTRA] = part.id();
@@ -170,7 +168,7 @@ public final class MachineScene {
         }
     }
 
-    private final org.joml.Vector3f TMP = new org.joml.Vector3f();
+    private final org.joml.Vector3f column = new org.joml.Vector3f();
 
     private static boolean isBelt(Part part) {
         return part.kind() == PartKind.BELT;
