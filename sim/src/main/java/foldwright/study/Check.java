@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param id short and stable, e.g. "fold.motor"
  * @param question the question of the maker it answers to
- * @param finding one sentence that states the result
+ * @param text its title and its finding
  * @param outcome the numbers and the verdict
  * @param grounds shares, formula, assumptions, cautions
  * @param remedies changes, best first, each recomputed
@@ -19,15 +19,28 @@ import java.util.Optional;
 public record Check(
         String id,
         Question question,
-        String finding,
+        Text text,
         Outcome outcome,
         Grounds grounds,
         List<Remedy> remedies,
         Optional<HeightPlot> plot) {
+    /**
+     * What a check says.
+     *
+     * @param title a few words, e.g. "Motor torque"
+     * @param finding one or two sentences that state the result with numbers
+     */
+    public record Text(String title, String finding) {
+        public Text {
+            Objects.requireNonNull(title, "title");
+            Objects.requireNonNull(finding, "finding");
+        }
+    }
+
     public Check {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(question, "question");
-        Objects.requireNonNull(finding, "finding");
+        Objects.requireNonNull(text, "text");
         Objects.requireNonNull(outcome, "outcome");
         Objects.requireNonNull(grounds, "grounds");
         remedies = List.copyOf(remedies);
@@ -36,7 +49,15 @@ public record Check(
 
     /** The same check with the changes that would better it. */
     public Check with(List<Remedy> better) {
-        return new Check(id, question, finding, outcome, grounds, better, plot);
+        return new Check(id, question, text, outcome, grounds, better, plot);
+    }
+
+    public String title() {
+        return text.title();
+    }
+
+    public String finding() {
+        return text.finding();
     }
 
     public Verdict verdict() {

@@ -136,6 +136,11 @@ public final class SvgSurface implements Surface {
         body.append("</g>\n");
     }
 
+    /** What was drawn so far, without the element around it; without clips, ramps and stripes. */
+    public String body() {
+        return body.toString();
+    }
+
     /** Signs drawn so far, by face. */
     public Map<Face, Set<Integer>> used() {
         return used;

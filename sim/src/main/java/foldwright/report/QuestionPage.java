@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.report;
+
+import foldwright.report.draw.Box;
+import foldwright.report.draw.Palette;
+import foldwright.report.draw.SvgSurface;
+import foldwright.report.plot.BudgetStack;
+import foldwright.report.plot.HeightFigure;
+import foldwright.report.plot.Scales;
+import foldwright.study.Answer;
+import foldwright.study.Check;
+import foldwright.study.HeightPlot;
+import foldwright.study.Numerals;
+import foldwright.study.Outcome;
+import foldwright.study.Share;
+import java.util.Locale;
+
+/** One question: all its checks in a table, then each with its plot, shares and hand sum. */
+final class QuestionPage {
+    private static final double FIGURE = 360;
+
+    private final Html out;
+    private final Palette palette;
+    private final Answer answer;
+    private int drawings;
+
+    QuestionPage(Html out, Palette palette, Answer answer) {
+        this.out = out;
+        this.palette = palette;
+        this.answer = answer;
+    }
+
+    void write() {
+        String name = answer.question().name().toLowerCase(Locale.ROOT);
+        out.raw("<section class=\"page\" id=\"" + name + "\">");
+        out.open("h1").mark(answer.verdict()).text(answer.question().words()).close("h1");
+        answer.speaker().ifPresent(c -> out.leaf("p.lead", c.finding()));
+        table();
+        answer.checks().forEach(this::check);
+        out.close("section");
+    }
+
+    private void table() {
+        out.open("table.checks").open("thead").open("tr");
+        out.leaf("th.q", "Check").leaf("th", "").leaf("th.n", "is").leaf("th.n", "allowed");
+        out.leaf("th.n", "margin").leaf("th", "worst at").close("tr", "thead").open("tbody");
+        for (Check c : answer.checks()) {
+            Outcome o = c.outcome();
+            out.open("tr").open("td.q").mark(c.verdict()).text(c.title()).close("td");
+            out.leaf("td.v." + c.verdict().word(), c.verdict().word());
+            out.leaf("td.n.is", o.required().text()).leaf("td.n.allowed", o.available().text());
+            out.leaf("td.n.margin", Numerals.margin(o.margin())).leaf("td.w", o.worst().text());
+            out.close("tr");
+        }
+        out.close("tbody", "table");
+    }
+
+    private void check(Check c) {
+        out.open("article").open("h2").mark(c.verdict()).text(c.title()).close("h2");
+        out.leaf("p", c.finding());
+        c.plot().ifPresent(p -> figures(c, p));
+        out.open("section.two").open("div");
+        if (!c.remedies().isEmpty()) {
+            out.leaf("h3", "What would change it");
+            FrontPage.bars(out, palette, c.outcome(), c.remedies(), prefix());
+        }
+        c.grounds().limits().forEach(l -> out.leaf("p.limit", l));
+        out.close("div");
+        HandCards.card(out, c);
+        out.close("section", "article");
+    }
+
+    private String prefix() {
+        return answer.question().name().toLowerCase(Locale.ROOT) + drawings++;
+    }
+
+    private void figures(Check c, HeightPlot plot) {
+        double height = 380;
+        out.open("figure.plate");
+        SvgSurface curve = new SvgSurface(palette, FIGURE, height, prefix());
+        HeightFigure.draw(curve, new Box(0, 0, FIGURE, height), plot);
+        out.raw(curve.inline(Spoken.of(plot)));
+        if (!plot.layers().isEmpty()) {
+            out.open("div.budget");
+            stack(plot, height);
+            shares(c);
+            out.close("div");
+        }
+        out.close("figure");
+    }
+
+    private void stack(HeightPlot plot, double height) {
+        double width = 200;
+        SvgSurface on = new SvgSurface(palette, width, height, prefix());
+        Box box =
+                new Box(
+                        14,
+                        HeightFigure.HEAD,
+                        width - 34,
+                        height - HeightFigure.HEAD - HeightFigure.FOOT);
+        Scales.title(on, 14, "By cause, " + plot.caption().unit().symbol(), "same heights");
+        new BudgetStack(on, Scales.height(plot, box), box, plot).draw();
+        out.raw(on.inline("the same split by cause"));
+    }
+
+    private void shares(Check c) {
+        out.open("table.shares").open("caption");
+        out.text(c.outcome().worst().text()).close("caption").open("tbody");
+        java.util.List<Share> shares = new java.util.ArrayList<>(c.grounds().shares());
+        java.util.Collections.reverse(shares);
+        for (Share s : shares) {
+            String hex = palette.cause(s.cause()).hex();
+            out.open("tr").open("td");
+            out.raw(
+                    "<svg class=\"swatch\" viewBox=\"0 0 10 10\"><path d=\"M0 0H10V10H0Z\" fill=\""
+                            + hex
+                            + "\"/></svg>");
+            out.text(s.cause().label()).close("td");
+            out.leaf("td.n", s.amount().text()).close("tr");
+        }
+        out.open("tr.sum").leaf("td", "needed");
+        out.leaf("td.n", c.outcome().required().text()).close("tr");
+        out.close("tbody", "table");
+    }
+}

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.study;
+
+import foldwright.lift.Cause;
+import foldwright.lift.CurvePoint;
+import foldwright.lift.Direction;
+import foldwright.lift.Finding;
+import foldwright.lift.ForceCurve;
+import foldwright.lift.HandDrive;
+import foldwright.lift.HandLinkage;
+import foldwright.lift.HandSum;
+import foldwright.machine.Machine;
+import foldwright.machine.drive.BeltReduction;
+import foldwright.machine.drive.ScrewThread;
+import foldwright.machine.linkage.PinPlace;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Does the motor move the lift over its whole travel? Required is the torque at the most loaded
+ * motor, available its pull-out torque at the speed asked for; the worse of raising and lowering.
+ */
+final class MotorCheck {
+    static final String ID = "fold.motor";
+
+    private final Machine machine;
+    private final ForceCurve curve;
+
+    MotorCheck(Machine machine, ForceCurve curve) {
+        this.machine = machine;
+        this.curve = curve;
+    }
+
+    /** Numbers only, for trying changes. */
+    Outcome outcome() {
+        double rule = machine.limits().motorMargin();
+        Optional<Finding> lock = lock();
+        if (lock.isPresent()) {
+            Finding f = lock.get();
+            Amount available = Amount.of(anyAvailable(), Shown.NEWTON_METRE);
+            Amount endless = Amount.of(Double.POSITIVE_INFINITY, Shown.NEWTON_METRE);
+            return new Outcome(
+                    endless, available, 0, rule, Place.at(f.from(), "locked by pin friction"));
+        }
+        Optional<CurvePoint> worst = curve.worst();
+        if (worst.isEmpty()) {
+            Amount unknown = Amount.of(Double.NaN, Shown.NEWTON_METRE);
+            return new Outcome(
+                    unknown, unknown, Double.NaN, rule, Place.anywhere("nothing computed"));
+        }
+        CurvePoint p = worst.get();
+        return new Outcome(
+                Amount.of(Math.abs(p.motor().needed()), Shown.NEWTON_METRE),
+                Amount.of(p.motor().available(), Shown.NEWTON_METRE),
+                p.margin(),
+                rule,
+                place(p));
+    }
+
+    private Place place(CurvePoint p) {
+        Place place = Places.of(curve, Bench.flat(machine), Bench.top(machine), p.height());
+        if (p.at().direction() == Direction.RAISING) {
+            return place;
+        }
+        String words = place.words().isEmpty() ? "lowering" : place.words() + ", lowering";
+        return Place.at(p.height(), words);
+    }
+
+    private Optional<Finding> lock() {
+        return curve.findings().stream()
+                .filter(
+                        f ->
+                                f.kind() == Finding.Kind.PINS_LOCK
+                                        || f.kind() == Finding.Kind.GUIDE_JAMS)
+                .filter(f -> f.to() > Bench.flat(machine))
+                .findFirst();
+    }
+
+    private double anyAvailable() {
+        return curve.raising().stream()
+                .findFirst()
+                .map(p -> p.motor().available())
+                .orElse(Double.NaN);
+    }
+
+    Check check() {
+        Outcome outcome = outcome();
+        Check.Text text = new Check.Text("Motor torque", finding(outcome));
+        Optional<CurvePoint> worst = curve.worst();
+        Grounds grounds =
+                new Grounds(
+                        worst.map(this::shares).orElse(List.of()),
+                        worst.map(this::byHand).orElse(new HandCard(List.of(), "")),
+                        Assumptions.under(machine, "drive", "lift.pins", "lift.sliders"),
+                        List.of(),
+                        List.of(
+                                "Steady motion with the friction given; a start from rest needs what"
+                                        + " static friction adds. Pull-out torque falls with supply"
+                                        + " voltage and temperature."));
+        return new Check(ID, Question.FOLD, text, outcome, grounds, List.of(), plot());
+    }
+
+    private String finding(Outcome o) {
+        Optional<Finding> lock = lock();
+        if (lock.isPresent()) {
+            return lock.get().sentence();
+        }
+        if (Double.isNaN(o.margin())) {
+            return "The force curve could not be computed.";
+        }
+        String where = o.worst().height().isPresent() ? " at " + o.worst().text() : "";
+        String first =
+                "The lift needs "
+                        + o.required().text()
+                        + " at the motor"
+                        + where
+                        + "; the motor gives "
+                        + o.available().text()
+                        + ".";
+        return o.margin() < 1 ? first + stalls() : first;
+    }
+
+    /** Where it stalls while rising, from the curve itself. */
+    private String stalls() {
+        List<CurvePoint> up = curve.raising();
+        int last = -1;
+        for (int i = 0; i < up.size(); i++) {
+            if (up.get(i).margin() < 1) {
+                last = i;
+            }
+        }
+        if (last < 0) {
+            return " It stalls on the way down.";
+        }
+        if (last == up.size() - 1) {
+            return " It stalls up to the top.";
+        }
+        double h = crossing(up.get(last), up.get(last + 1));
+        String millimetres = Numerals.fixed(Shown.MILLIMETRE.fromSi(h), 0) + "\u00a0mm";
+        return up.get(0).margin() < 1
+                ? " It stalls everywhere below "
+                        + millimetres
+                        + " and looks healthy above, so a test started half way up would pass."
+                : " It stalls on the way, last at " + millimetres + ".";
+    }
+
+    private static double crossing(CurvePoint below, CurvePoint above) {
+        double a = below.motor().available() - Math.abs(below.motor().needed());
+        double b = above.motor().available() - Math.abs(above.motor().needed());
+        return below.height() + a / (a - b) * (above.height() - below.height());
+    }
+
+    private List<Share> shares(CurvePoint p) {
+        List<Share> out = new ArrayList<>();
+        for (Cause c : Cause.values()) {
+            double share = p.motorShares().of(c);
+            if (Math.abs(share) > 1e-4 * Math.abs(p.motor().needed())) {
+                out.add(new Share(c, Amount.of(share, Shown.NEWTON_METRE)));
+            }
+        }
+        return out;
+    }
+
+    /** Foot force, pins, thread and belt by the short formulas, at the worst height, raising. */
+    private HandCard byHand(CurvePoint p) {
+        int stages = machine.lift().stages();
+        HandLinkage linkage =
+                HandLinkage.atHeight(stages, machine.lift().arm().length(), p.height());
+        double springs = -p.footShares().of(Cause.SPRINGS) / (stages / Math.tan(p.at().angle()));
+        double lift = Math.abs(springs) < 1e-9 ? 0 : springs;
+        HandSum foot = linkage.footForce(Bench.deckWeight(machine), Bench.armWeight(machine), lift);
+        var pin = machine.lift().pinAt(PinPlace.CENTRE);
+        HandSum factor = linkage.pinFrictionFactor(pin.bearing().friction(), pin.radius());
+        ScrewThread thread = machine.drive().screw().thread();
+        HandDrive drive = new HandDrive(thread.pitchDiameter(), thread.lead(), thread.flankAngle());
+        HandSum torque =
+                drive.raiseTorque(
+                        foot.value() * factor.value(), machine.drive().screw().nut().friction());
+        List<HandSum> sums = new ArrayList<>(List.of(foot, factor, torque));
+        if (machine.drive().transmission() instanceof BeltReduction belt) {
+            sums.add(
+                    HandDrive.motorTorque(torque.value(), belt.teeth().ratio(), belt.efficiency()));
+        }
+        return Hand.card(sums.toArray(HandSum[]::new));
+    }
+
+    private Optional<HeightPlot> plot() {
+        return CurvePlots.motor(machine, curve);
+    }
+}
