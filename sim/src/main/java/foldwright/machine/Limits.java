@@ -16,8 +16,6 @@ import java.util.OptionalDouble;
  * @param toolError error of the tool point in the plane, at most [m]
  * @param droop height difference of the two sides, at most [m]
  * @param unfoldTime time to unfold, at most [s]
- * @param lateralStiffness sideways stiffness of the open lift at the deck from a pull test; left
- *     out: computed [N/m]
  */
 @Kind("Limits the maker asks for.")
 public record Limits(
@@ -56,24 +54,9 @@ public record Limits(
                         is = Dimension.TIME,
                         range = "(0 s, 3600 s]",
                         example = "90 s")
-                OptionalDouble unfoldTime,
-        @Key(
-                        value =
-                                "Sideways stiffness of the open lift at the deck from a pull test; left out: computed",
-                        is = Dimension.STIFFNESS,
-                        range = "(0 N/mm, 1000000 N/mm]",
-                        example = "22 N/mm")
-                OptionalDouble lateralStiffness) {
+                OptionalDouble unfoldTime) {
     /** Checks every value against its key. */
     public Limits {
-        Keys.check(
-                Limits.class,
-                motorMargin,
-                lean,
-                skew,
-                toolError,
-                droop,
-                unfoldTime,
-                lateralStiffness);
+        Keys.check(Limits.class, motorMargin, lean, skew, toolError, droop, unfoldTime);
     }
 }

@@ -3,6 +3,7 @@ package foldwright.machine;
 
 import foldwright.machine.drive.Drive;
 import foldwright.machine.gantry.Gantry;
+import foldwright.machine.gantry.StandsOn;
 import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
@@ -35,6 +36,7 @@ import java.util.Optional;
  * @param box what the folded machine must go into
  * @param limits limits asked for
  * @param cables cables
+ * @param measured values measured on the built machine
  */
 @Kind("A machine that folds flat.")
 public record Machine(
@@ -57,7 +59,9 @@ public record Machine(
         @Key("The tool and its seat") Optional<Tool> tool,
         @Key("What the folded machine must go into") Optional<Box> box,
         @Key(value = "Limits asked for", orElse = "{}") Limits limits,
-        @Key(value = "Cables", range = "[0, 40]") List<Cable> cables) {
+        @Key(value = "Cables", range = "[0, 40]") List<Cable> cables,
+        @Key("Values measured on the built machine; each replaces the computed one")
+                Optional<Measured> measured) {
 
     /** Checks every value against its key and copies the lists. */
     public Machine {
@@ -78,7 +82,8 @@ public record Machine(
                 tool,
                 box,
                 limits,
-                cables);
+                cables,
+                measured);
         notes = List.copyOf(notes);
         assumed = List.copyOf(assumed);
         springs = List.copyOf(springs);
@@ -100,6 +105,6 @@ public record Machine(
 
     /** The gantry, if the lift raises it. */
     public Optional<Gantry> gantryOnDeck() {
-        return gantry.filter(g -> g.stand().on() == foldwright.machine.gantry.StandsOn.DECK);
+        return gantry.filter(g -> g.stand().on() == StandsOn.DECK);
     }
 }

@@ -13,7 +13,8 @@ import java.util.Optional;
  *
  * @param y where it lies across the machine, midway between the sides being 0 [m]
  * @param phaseError how far it is turned ahead of the others [rad]
- * @param from where its bearing is; left out: on the base at the height of the base pins
+ * @param from where its bearing is; left out: on the base at pin height, where the nut comes to the
+ *     end of the screw when folded flat
  * @param to where its nut is; left out: on the slider ends of the base
  */
 @Kind("One screw: where it is, and how far it is out of step.")
@@ -32,7 +33,8 @@ public record ScrewLine(
                         orElse = "0 rev",
                         example = "0.5 rev")
                 double phaseError,
-        @Key("Where its bearing is; left out: on the base at the height of the base pins")
+        @Key(
+                        "Where its bearing is; left out: on the base at pin height, where the nut comes to the end of the screw when folded flat")
                 Optional<Anchor> from,
         @Key("Where its nut is; left out: on the slider ends of the base") Optional<Anchor> to) {
     /** Checks every value against its key. */

@@ -14,7 +14,8 @@ import foldwright.quantity.Dimension;
  * @param majorDiameter major diameter of the screw [m]
  * @param pitchDiameter pitch diameter [m]
  * @param rootDiameter root diameter of the screw [m]
- * @param lead advance in one turn [m]
+ * @param pitch distance of neighbouring threads [m]
+ * @param starts threads side by side
  * @param flankAngle angle of the flank against the plane square to the axis [rad]
  */
 @Kind(
@@ -40,11 +41,13 @@ public record ScrewThread(
                         example = "7.5 mm")
                 double rootDiameter,
         @Key(
-                        value = "Advance in one turn",
+                        value = "Distance of neighbouring threads",
                         is = Dimension.LENGTH,
-                        range = "(0 mm, 200 mm]",
+                        range = "(0 mm, 100 mm]",
                         example = "2 mm")
-                double lead,
+                double pitch,
+        @Key(value = "Threads side by side", range = "[1, 20]", orElse = "1", example = "1")
+                int starts,
         @Key(
                         value = "Angle of the flank against the plane square to the axis",
                         is = Dimension.ANGLE,
@@ -60,11 +63,17 @@ public record ScrewThread(
                 majorDiameter,
                 pitchDiameter,
                 rootDiameter,
-                lead,
+                pitch,
+                starts,
                 flankAngle);
         if (!(rootDiameter < pitchDiameter && pitchDiameter < majorDiameter)) {
             throw new IllegalArgumentException(
                     "ScrewThread: root, pitch and major diameter must rise in this order");
         }
+    }
+
+    /** Advance of the nut in one turn [m]. */
+    public double lead() {
+        return pitch * starts;
     }
 }

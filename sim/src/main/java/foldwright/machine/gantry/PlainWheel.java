@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param on what its axle is fixed to
  * @param at its axle: in the gantry frame, or from the middle of bridge or carriage
  * @param radius radius of the belt's cord on it [m]
- * @param sense which way round the belt passes it, seen from above
+ * @param sense which way the belt turns on it, going along the route, seen from above
  * @param spin inertia and drag; left out: none
  */
 @Kind(value = "A plain wheel.", word = "plain")
@@ -33,7 +33,10 @@ public record PlainWheel(
                         range = "(0 mm, 500 mm]",
                         example = "6 mm")
                 double radius,
-        @Key(value = "Which way round the belt passes it, seen from above", example = "clockwise")
+        @Key(
+                        value =
+                                "Which way the belt turns on it, going along the route, seen from above",
+                        example = "clockwise")
                 Sense sense,
         @Key("Inertia and drag; left out: none") Optional<Spin> spin)
         implements Wheel {

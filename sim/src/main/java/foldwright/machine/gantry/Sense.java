@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.machine.gantry;
 
-/** Which way round a belt passes a wheel, seen from above. */
+/** Which way a belt turns on a wheel, going along its route, seen from above. */
 public enum Sense {
-    /** With the hands of a clock. */
+    /** It bends to the right. */
     CLOCKWISE,
-    /** Against the hands of a clock. */
+    /** It bends to the left. */
     COUNTERCLOCKWISE
 }

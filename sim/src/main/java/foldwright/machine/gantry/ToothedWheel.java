@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param on what its axle is fixed to
  * @param at its axle: in the gantry frame, or from the middle of bridge or carriage
  * @param teeth its teeth
- * @param sense which way round the belt passes it, seen from above
+ * @param sense which way the belt turns on it, going along the route, seen from above
  * @param turnedBy name of the motor or cross shaft that turns it; left out: it turns freely
  * @param spin inertia and drag; left out: none
  */
@@ -28,7 +28,10 @@ public record ToothedWheel(
                         example = "[\"-150 mm\", \"0 mm\"]")
                 Spot at,
         @Key(value = "Its teeth", range = "[6, 400]", example = "20") int teeth,
-        @Key(value = "Which way round the belt passes it, seen from above", example = "clockwise")
+        @Key(
+                        value =
+                                "Which way the belt turns on it, going along the route, seen from above",
+                        example = "clockwise")
                 Sense sense,
         @Key(
                         value =

@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /** A wheel a belt runs round. */
 public sealed interface Wheel extends RouteItem permits ToothedWheel, PlainWheel {
-    /** Which way round the belt passes it, seen from above. */
+    /** Which way the belt turns on it, going along the route, seen from above. */
     Sense sense();
 
     /** What it turns with. */

@@ -35,6 +35,9 @@ public @interface Key {
     /** Value used when the key is left out; empty: the key is required, or its type is optional. */
     String orElse() default "";
 
+    /** Table a text must be a name of. */
+    NameTable names() default NameTable.NONE;
+
     /** An example as it stands in a file. */
     String example() default "";
 }

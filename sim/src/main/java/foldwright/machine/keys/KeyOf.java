@@ -66,6 +66,11 @@ public final class KeyOf {
         return key.example();
     }
 
+    /** Table a text must be a name of. */
+    public NameTable names() {
+        return key.names();
+    }
+
     /** Whether the value is a list. */
     public boolean isList() {
         return Collection.class.isAssignableFrom(component.getType());

@@ -4,7 +4,7 @@ package foldwright.machine.spring;
 import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
-import foldwright.machine.part.Material;
+import foldwright.machine.keys.NameTable;
 import foldwright.quantity.Dimension;
 import java.util.OptionalDouble;
 
@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * @param freeLength free length [m]
  * @param solidLength length with all coils closed; left out: two more coils than active ones, times
  *     the wire [m]
- * @param material wire: a name from the table of materials, or numbers
+ * @param grade grade of its wire
  */
 @Kind(value = "A cylindrical compression spring by its wire.", word = "coil")
 public record Coil(
@@ -48,13 +48,15 @@ public record Coil(
                         example = "28 mm")
                 OptionalDouble solidLength,
         @Key(
-                        value = "Wire: a name from the table of materials, or numbers",
-                        orElse = "spring steel")
-                Material material)
+                        value = "Grade of its wire",
+                        names = NameTable.WIRE_GRADES,
+                        orElse = "hard drawn A227",
+                        example = "music wire A228")
+                String grade)
         implements SpringLaw {
     /** Checks every value against its key. */
     public Coil {
-        Keys.check(Coil.class, wire, meanDiameter, activeCoils, freeLength, solidLength, material);
+        Keys.check(Coil.class, wire, meanDiameter, activeCoils, freeLength, solidLength, grade);
     }
 
     /** Length with all coils closed: as given, or else active coils plus two times the wire [m]. */

@@ -4,7 +4,7 @@ package foldwright.machine.spring;
 import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
-import foldwright.machine.part.Material;
+import foldwright.machine.keys.NameTable;
 import foldwright.quantity.Dimension;
 
 /**
@@ -15,7 +15,7 @@ import foldwright.quantity.Dimension;
  * @param largeDiameter mean diameter of its largest coil [m]
  * @param activeCoils active coils [1]
  * @param freeLength free length [m]
- * @param material wire: a name from the table of materials, or numbers
+ * @param grade grade of its wire
  */
 @Kind(
         value =
@@ -44,9 +44,11 @@ public record ConicalCoil(
         @Key(value = "Free length", is = Dimension.LENGTH, range = "(0 mm, 2 m]", example = "70 mm")
                 double freeLength,
         @Key(
-                        value = "Wire: a name from the table of materials, or numbers",
-                        orElse = "spring steel")
-                Material material)
+                        value = "Grade of its wire",
+                        names = NameTable.WIRE_GRADES,
+                        orElse = "hard drawn A227",
+                        example = "music wire A228")
+                String grade)
         implements SpringLaw {
     /** Checks every value against its key. */
     public ConicalCoil {
@@ -57,6 +59,6 @@ public record ConicalCoil(
                 largeDiameter,
                 activeCoils,
                 freeLength,
-                material);
+                grade);
     }
 }

@@ -4,7 +4,7 @@ package foldwright.machine.spring;
 import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
-import foldwright.machine.part.Material;
+import foldwright.machine.keys.NameTable;
 import foldwright.quantity.Dimension;
 
 /**
@@ -13,7 +13,7 @@ import foldwright.quantity.Dimension;
  * @param wire wire diameter [m]
  * @param meanDiameter mean coil diameter [m]
  * @param activeCoils active coils [1]
- * @param material wire: a name from the table of materials, or numbers
+ * @param grade grade of its wire
  */
 @Kind(value = "A torsion spring by its wire.", word = "torsion")
 public record TorsionCoil(
@@ -31,13 +31,15 @@ public record TorsionCoil(
                 double meanDiameter,
         @Key(value = "Active coils", range = "(0, 500]", example = "15.5") double activeCoils,
         @Key(
-                        value = "Wire: a name from the table of materials, or numbers",
-                        orElse = "spring steel")
-                Material material)
+                        value = "Grade of its wire",
+                        names = NameTable.WIRE_GRADES,
+                        orElse = "hard drawn A227",
+                        example = "music wire A228")
+                String grade)
         implements SpringLaw {
     /** Checks every value against its key. */
     public TorsionCoil {
-        Keys.check(TorsionCoil.class, wire, meanDiameter, activeCoils, material);
+        Keys.check(TorsionCoil.class, wire, meanDiameter, activeCoils, grade);
     }
 
     @Override
