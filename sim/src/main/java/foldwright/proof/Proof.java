@@ -14,6 +14,11 @@ public final class Proof {
                 new SpringChapter(),
                 new ColumnChapter(),
                 new MotorChapter(),
+                new BearingChapter(),
+                new RailChapter(),
+                new BeltChapter(),
+                new BeamChapter(),
+                new SafetyChapter(),
                 new MotionChapter());
     }
 }

@@ -44,7 +44,7 @@ public final class SpringChapter implements ProofChapter {
         double tensile = WireStrength.MUSIC_A228.minimumTensile(d);
         double yield = 0.45 * tensile;
         CylindricalSpring spring =
-                new CylindricalSpring(d, mean, 13, EndCoils.PLAIN_GROUND, 162.72 * MM, 81 * GPA);
+                CylindricalSpring.wound(d, mean, 13, EndCoils.PLAIN_GROUND, 162.72 * MM, 81 * GPA);
         double solidForce = yield / spring.correctedStress(1);
         double free = spring.solidLength() + solidForce / spring.rate();
         double stable = 2.63 * mean / EndSeats.PARALLEL_PLATES.factor();
@@ -74,9 +74,9 @@ public final class SpringChapter implements ProofChapter {
     private static List<ProofValue> concentric() {
         double g = 81.37 * GPA;
         CylindricalSpring outer =
-                new CylindricalSpring(10 * MM, 80 * MM, 8, EndCoils.SQUARED_GROUND, 0.3, g);
+                CylindricalSpring.wound(10 * MM, 80 * MM, 8, EndCoils.SQUARED_GROUND, 0.3, g);
         CylindricalSpring inner =
-                new CylindricalSpring(8 * MM, 64 * MM, 12, EndCoils.SQUARED_GROUND, 0.3, g);
+                CylindricalSpring.wound(8 * MM, 64 * MM, 12, EndCoils.SQUARED_GROUND, 0.3, g);
         double deflection = 2000 / (outer.rate() + inner.rate());
         double onOuter = outer.rate() * deflection;
         double onInner = inner.rate() * deflection;
@@ -103,7 +103,7 @@ public final class SpringChapter implements ProofChapter {
     }
 
     private static CylindricalSpring smallSpring() {
-        return new CylindricalSpring(
+        return CylindricalSpring.wound(
                 1 * MM, 10 * MM, 8, EndCoils.SQUARED_GROUND, 60 * MM, 81.5 * GPA);
     }
 

@@ -76,6 +76,11 @@ public final class ConicalLaw implements SpringLaw {
         return free - touchDeflection;
     }
 
+    /** Length below which the law goes on with the stiffness of the stop [m]. */
+    public double stopLength() {
+        return free - stopDeflection;
+    }
+
     /** Largest mean diameter of a coil still free at that length [m]; D1 once all have closed. */
     public double largestFreeDiameter(double x) {
         double delta = free - x;
@@ -107,8 +112,7 @@ public final class ConicalLaw implements SpringLaw {
         if (delta >= stopDeflection) {
             return stopRate;
         }
-        double u = diameterAt(delta);
-        return 4 * k * taper / (travel * (u * u * u * u - smallPower4));
+        return closingStiffness(diameterAt(delta));
     }
 
     @Override
@@ -122,6 +126,17 @@ public final class ConicalLaw implements SpringLaw {
             return stopEnergy + over * (stopForce + stopRate * over / 2);
         }
         return closingEnergy(diameterAt(delta));
+    }
+
+    @Override
+    public void evaluate(double x, SpringPoint out) {
+        double delta = free - x;
+        if (delta <= touchDeflection || delta >= stopDeflection) {
+            out.set(force(x), stiffness(x), energy(x));
+            return;
+        }
+        double u = diameterAt(delta);
+        out.set(k / (u * u * u), closingStiffness(u), closingEnergy(u));
     }
 
     @Override
@@ -142,6 +157,11 @@ public final class ConicalLaw implements SpringLaw {
     /** Deflection when coils larger than u have closed [m]. */
     private double deflection(double u) {
         return travel / taper * (large - 0.75 * u - smallPower4 / (4 * u * u * u));
+    }
+
+    /** Tangent stiffness when coils larger than u have closed [N/m]. */
+    private double closingStiffness(double u) {
+        return 4 * k * taper / (travel * (u * u * u * u - smallPower4));
     }
 
     /** Energy when coils larger than u have closed [J]. */

@@ -2,7 +2,6 @@
 package foldwright.elements.spring;
 
 import foldwright.elements.Domain;
-import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -14,24 +13,27 @@ import java.util.OptionalDouble;
  * @param wireDiameter d [m]
  * @param meanDiameter D [m]
  * @param activeCoils n [1]
- * @param ends form of the ends
+ * @param totalCoils N_t, the dead ones at the ends included [1]
  * @param freeLength L0 [m]
+ * @param solidLength length with all coils touching [m]
  * @param shearModulus G [Pa]
  */
 public record CylindricalSpring(
         double wireDiameter,
         double meanDiameter,
         double activeCoils,
-        EndCoils ends,
+        double totalCoils,
         double freeLength,
+        double solidLength,
         double shearModulus) {
 
     public CylindricalSpring {
         Domain.positive("wire diameter", wireDiameter, "m");
         Domain.positive("mean coil diameter", meanDiameter, "m");
         Domain.positive("active coils", activeCoils, "1");
-        Objects.requireNonNull(ends, "ends");
+        Domain.within("total coils", totalCoils, activeCoils, Double.MAX_VALUE, "1");
         Domain.positive("free length", freeLength, "m");
+        Domain.positive("solid length", solidLength, "m");
         Domain.positive("shear modulus", shearModulus, "Pa");
         if (!(meanDiameter > wireDiameter)) {
             throw new IllegalArgumentException(
@@ -41,15 +43,41 @@ public record CylindricalSpring(
                             + wireDiameter
                             + " m");
         }
-        double solid = ends.solidLength(wireDiameter, activeCoils);
-        if (!(freeLength > solid)) {
+        if (!(freeLength > solidLength)) {
             throw new IllegalArgumentException(
                     "free length is "
                             + freeLength
                             + " m, allowed: above the solid length, "
-                            + solid
+                            + solidLength
                             + " m");
         }
+    }
+
+    /**
+     * A spring whose total coils and solid length follow from the form of its ends.
+     *
+     * @param wireDiameter d [m]
+     * @param meanDiameter D [m]
+     * @param activeCoils n [1]
+     * @param ends form of the ends
+     * @param freeLength L0 [m]
+     * @param shearModulus G [Pa]
+     */
+    public static CylindricalSpring wound(
+            double wireDiameter,
+            double meanDiameter,
+            double activeCoils,
+            EndCoils ends,
+            double freeLength,
+            double shearModulus) {
+        return new CylindricalSpring(
+                wireDiameter,
+                meanDiameter,
+                activeCoils,
+                ends.totalCoils(activeCoils),
+                freeLength,
+                ends.solidLength(wireDiameter, activeCoils),
+                shearModulus);
     }
 
     /** R = G d^4/(8 D^3 n) [N/m]. */
@@ -64,14 +92,9 @@ public record CylindricalSpring(
         return meanDiameter / wireDiameter;
     }
 
-    /** Length with all coils touching [m]. */
-    public double solidLength() {
-        return ends.solidLength(wireDiameter, activeCoils);
-    }
-
     /** Force with all coils touching [N]. */
     public double solidForce() {
-        return rate() * (freeLength - solidLength());
+        return rate() * (freeLength - solidLength);
     }
 
     /** Corrected shear stress, K_B 8 F D/(pi d^3) [Pa], for loads that come and go. */
@@ -117,13 +140,12 @@ public record CylindricalSpring(
 
     /** Mass of the wire, ends included [kg]. */
     public double mass(double density) {
-        double wire = Math.PI * meanDiameter * ends.totalCoils(activeCoils);
+        double wire = Math.PI * meanDiameter * totalCoils;
         return density * wire * Math.PI * wireDiameter * wireDiameter / 4;
     }
 
     /** Force over length. */
     public LinearLaw law(Attachment attachment) {
-        return new LinearLaw(
-                rate(), freeLength, solidLength(), attachment, SpringLaw.Measure.LENGTH);
+        return new LinearLaw(rate(), freeLength, solidLength, attachment, SpringLaw.Measure.LENGTH);
     }
 }

@@ -53,6 +53,11 @@ public final class GasLaw implements SpringLaw {
         this.stopRate = STOP_RATIO * firstForce / spring.stroke();
     }
 
+    /** Length below which the gas carries, F1/seat stiffness short of the extended length [m]. */
+    public double seatLength() {
+        return knee;
+    }
+
     @Override
     public double force(double x) {
         if (x >= knee) {
@@ -84,6 +89,18 @@ public final class GasLaw implements SpringLaw {
         }
         double over = shortest - x;
         return limitEnergy + over * (limitForce + stopRate * over / 2);
+    }
+
+    @Override
+    public void evaluate(double x, SpringPoint out) {
+        if (x >= knee || x < shortest || share == 0) {
+            out.set(force(x), stiffness(x), energy(x));
+            return;
+        }
+        double stroke = knee - x;
+        double force = gasForce(stroke);
+        double slope = force * exponent * share / (1 - share * stroke);
+        out.set(force, slope, seatEnergy + gasEnergy(stroke));
     }
 
     private double gasForce(double stroke) {

@@ -77,6 +77,11 @@ public final class LinearLaw implements SpringLaw {
     }
 
     @Override
+    public void evaluate(double x, SpringPoint out) {
+        out.set(force(x), stiffness(x), energy(x));
+    }
+
+    @Override
     public double freeCoordinate() {
         return free;
     }

@@ -33,6 +33,12 @@ public sealed interface SpringLaw permits LinearLaw, ConicalLaw, GasLaw {
     /** Energy stored at coordinate {@code x}, 0 where the spring is free [J]. */
     double energy(double x);
 
+    /**
+     * Force, stiffness and energy at once, for solvers that need all three; the same values as the
+     * single calls.
+     */
+    void evaluate(double x, SpringPoint out);
+
     /** Coordinate beyond which the spring is free: free length or free angle [m or rad]. */
     double freeCoordinate();
 
