@@ -3,6 +3,7 @@ package foldwright.gantry.route;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foldwright.proof.GantryLayouts;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -22,13 +23,13 @@ class RouteFaultsTest {
     @Test
     void everyPlantedFaultIsRefusedAtItsPlaceOrHarmless() {
         List<Planted> faults = new ArrayList<>();
-        Layouts.Size size = Layouts.Size.checks(R);
+        GantryLayouts.Size size = GantryLayouts.Size.checks(R);
         for (BeltLayout layout :
                 List.of(
-                        Layouts.singleLoop(size),
-                        Layouts.crossed(size),
-                        Layouts.bothEnds(size, 3.0),
-                        Layouts.oneEnd(size))) {
+                        GantryLayouts.singleLoop(size),
+                        GantryLayouts.crossed(size),
+                        GantryLayouts.bothEnds(size, 3.0),
+                        GantryLayouts.oneEnd(size))) {
             for (int b = 0; b < layout.belts().size(); b++) {
                 plant(layout, b, faults);
             }

@@ -4,6 +4,7 @@ package foldwright.gantry.route;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import foldwright.proof.GantryLayouts;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -15,13 +16,13 @@ class RouteGeometryTest {
     private static final double R = 0.00636619772;
 
     static List<BeltLayout> all() {
-        Layouts.Size real = Layouts.Size.checks(R);
+        GantryLayouts.Size real = GantryLayouts.Size.checks(R);
         return List.of(
-                Layouts.singleLoop(real),
-                Layouts.crossed(real),
-                Layouts.bothEnds(real, 3.0),
-                Layouts.oneEnd(real),
-                Layouts.ridingMotors(real));
+                GantryLayouts.singleLoop(real),
+                GantryLayouts.crossed(real),
+                GantryLayouts.bothEnds(real, 3.0),
+                GantryLayouts.oneEnd(real),
+                GantryLayouts.ridingMotors(real));
     }
 
     /** A belt around two equal wheels: two straight strands and two half circles. */
@@ -129,8 +130,8 @@ class RouteGeometryTest {
     void bothBeltPairsGiveTheKnownRelationOfMotorsAndTool() {
         for (BeltLayout layout :
                 List.of(
-                        Layouts.singleLoop(Layouts.Size.checks(R)),
-                        Layouts.crossed(Layouts.Size.checks(R)))) {
+                        GantryLayouts.singleLoop(GantryLayouts.Size.checks(R)),
+                        GantryLayouts.crossed(GantryLayouts.Size.checks(R)))) {
             MotionRelation relation =
                     RouteCheck.relation(new BeltSystem(layout, IdlerModel.LUMPED));
             double[][] expected = {{1 / R, 1 / R}, {1 / R, -1 / R}};
@@ -148,9 +149,10 @@ class RouteGeometryTest {
     void sideDrivesMoveOneAxisEach() {
         for (BeltLayout layout :
                 List.of(
-                        Layouts.bothEnds(Layouts.Size.checks(R), 3.0),
-                        Layouts.bothEnds(Layouts.Size.checks(R), Double.POSITIVE_INFINITY),
-                        Layouts.oneEnd(Layouts.Size.checks(R)))) {
+                        GantryLayouts.bothEnds(GantryLayouts.Size.checks(R), 3.0),
+                        GantryLayouts.bothEnds(
+                                GantryLayouts.Size.checks(R), Double.POSITIVE_INFINITY),
+                        GantryLayouts.oneEnd(GantryLayouts.Size.checks(R)))) {
             BeltSystem system = new BeltSystem(layout, IdlerModel.LUMPED);
             MotionRelation relation = RouteCheck.relation(system);
             int x = system.axle("motor x");
@@ -164,7 +166,7 @@ class RouteGeometryTest {
 
     @Test
     void aLayoutNobodyDrewBeforeWorksFromItsListAlone() {
-        BeltLayout layout = Layouts.ridingMotors(Layouts.Size.checks(R));
+        BeltLayout layout = GantryLayouts.ridingMotors(GantryLayouts.Size.checks(R));
         assertThat(RouteCheck.check(layout)).isEmpty();
         MotionRelation relation = RouteCheck.relation(new BeltSystem(layout, IdlerModel.LUMPED));
         // A pinion that rolls along a belt that lies still: one radius a radian.
@@ -177,13 +179,16 @@ class RouteGeometryTest {
     void pointWheelsGiveTheStrandLineLengths() {
         double tiny = 1e-9;
         BeltSystem h =
-                new BeltSystem(Layouts.singleLoop(Layouts.Size.checks(tiny)), IdlerModel.LUMPED);
+                new BeltSystem(
+                        GantryLayouts.singleLoop(GantryLayouts.Size.checks(tiny)),
+                        IdlerModel.LUMPED);
         h.place(Pose.at(0.09, 0.12));
         assertThat(h.length(0)).isCloseTo(0.36, within(1e-7));
         assertThat(h.length(1)).isCloseTo(1.5, within(1e-7));
         assertThat(h.length(2)).isCloseTo(0.18, within(1e-7));
         BeltSystem x =
-                new BeltSystem(Layouts.crossed(Layouts.Size.checks(tiny)), IdlerModel.LUMPED);
+                new BeltSystem(
+                        GantryLayouts.crossed(GantryLayouts.Size.checks(tiny)), IdlerModel.LUMPED);
         x.place(Pose.at(0.09, 0.12));
         assertThat(x.length(0)).isCloseTo(0.36, within(1e-7));
         assertThat(x.length(1)).isCloseTo(0.96, within(1e-7));
@@ -196,15 +201,16 @@ class RouteGeometryTest {
         for (BeltLayout layout : all()) {
             assertThat(RouteCheck.check(layout)).as(layout.name()).isEmpty();
         }
-        Layouts.Size plotter = Layouts.Size.plotter();
-        assertThat(RouteCheck.check(Layouts.singleLoop(plotter))).isEmpty();
-        assertThat(RouteCheck.check(Layouts.crossed(plotter))).isEmpty();
+        GantryLayouts.Size plotter = GantryLayouts.Size.plotter();
+        assertThat(RouteCheck.check(GantryLayouts.singleLoop(plotter))).isEmpty();
+        assertThat(RouteCheck.check(GantryLayouts.crossed(plotter))).isEmpty();
     }
 
     @Test
     void theRelationReadsAsASentence() {
         BeltSystem system =
-                new BeltSystem(Layouts.singleLoop(Layouts.Size.checks(R)), IdlerModel.LUMPED);
+                new BeltSystem(
+                        GantryLayouts.singleLoop(GantryLayouts.Size.checks(R)), IdlerModel.LUMPED);
         assertThat(RouteCheck.relation(system).describe())
                 .isEqualTo(
                         "x [mm] = 3.1831 motor 1 + 3.1831 motor 2 [rad]\n"

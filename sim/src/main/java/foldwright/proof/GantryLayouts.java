@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package foldwright.gantry.route;
+package foldwright.proof;
 
 import static foldwright.gantry.route.Carrier.BASE;
 import static foldwright.gantry.route.Carrier.BRIDGE;
@@ -7,6 +7,14 @@ import static foldwright.gantry.route.Carrier.CARRIAGE;
 import static foldwright.gantry.route.Sense.CLOCKWISE;
 import static foldwright.gantry.route.Sense.COUNTER_CLOCKWISE;
 
+import foldwright.gantry.route.Anchor;
+import foldwright.gantry.route.Belt;
+import foldwright.gantry.route.BeltLayout;
+import foldwright.gantry.route.CrossShaft;
+import foldwright.gantry.route.RoutePoint;
+import foldwright.gantry.route.Sense;
+import foldwright.gantry.route.Travel;
+import foldwright.gantry.route.Wheel;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,8 +23,8 @@ import java.util.List;
  * front wheels at y = 0, back idlers at y = D. With {@code radius} going to zero the lengths are
  * the strand-line lengths of the closed forms.
  */
-public final class Layouts {
-    private Layouts() {}
+public final class GantryLayouts {
+    private GantryLayouts() {}
 
     /**
      * Numbers shared by all layouts.

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.model;
+
+/**
+ * Largest loads of the blocks at one instant, by size.
+ *
+ * @param legSide side force of one block of the leg rails [N]
+ * @param legYaw yaw moment of one block of the leg rails [N m]
+ * @param carriageSide side force of one block of the carriage, yaw of a spaced pair included [N]
+ * @param carriageYaw yaw moment of one block of the carriage, where there is one block [N m]
+ * @param carriageTilt moment about the axes in the plane, mass times acceleration times height of
+ *     the centre of mass above the blocks, shared by the blocks [N m]
+ */
+public record BlockLoads(
+        double legSide,
+        double legYaw,
+        double carriageSide,
+        double carriageYaw,
+        double carriageTilt) {
+
+    static BlockLoads of(GantryKernel k) {
+        double legSide = 0;
+        double legYaw = 0;
+        BridgeGuide guide = k.model.bridgeGuide();
+        for (GuideBlock b : guide.blocks()) {
+            double x =
+                    k.xb
+                            - k.model.bridge().centreX()
+                            + (k.model.bridge().centreY() - b.along()) * k.th
+                            + b.along() * guide.squareness();
+            legSide = Math.max(legSide, b.lateralStiffness() * beyond(x, b.lateralPlay()));
+            double yaw = k.th - guide.squareness();
+            legYaw = Math.max(legYaw, b.yawStiffness() * beyond(yaw, b.yawPlay()));
+        }
+        CarriageGuide c = k.model.carriageGuide();
+        double side = Math.abs(k.carriageForce) / c.blocks();
+        double yaw = Math.abs(k.carriageMoment);
+        boolean pair = c.blocks() > 1 && c.spacing() > 0;
+        BodyMass mass = k.model.carriage();
+        double tilt = mass.mass() * Math.hypot(k.axc, k.ayc) * Math.abs(mass.centreZ());
+        return new BlockLoads(
+                legSide,
+                legYaw,
+                pair ? side + yaw / c.spacing() : side,
+                pair ? 0 : yaw / c.blocks(),
+                tilt / c.blocks());
+    }
+
+    private static double beyond(double value, double free) {
+        return Math.max(0, Math.abs(value) - free);
+    }
+}

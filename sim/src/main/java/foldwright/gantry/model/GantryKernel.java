@@ -1,0 +1,513 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.model;
+
+import foldwright.gantry.route.BeltSystem;
+import foldwright.gantry.route.MotionRelation;
+import foldwright.gantry.route.RouteCheck;
+
+/**
+ * Bridge, carriage and rotors in time.
+ *
+ * <p>Coordinates are absolute: centres of mass and yaw of bridge and carriage, angles of axles. So
+ * the mass is diagonal and constant, and a step is explicit: forces at q(n), then v(n+1/2) =
+ * v(n-1/2) + h a(n), q(n+1) = q(n) + h v(n+1/2) (leapfrog, second order; L. Verlet, Phys. Rev. 159,
+ * 1967, 98). Damping uses v(n-1/2) + h/2 a(n-1) for v(n). Every nonlinearity is continuous and
+ * piecewise linear: tension max(0, .), play x - clip(x), friction clip(f + k du, +-F) which truly
+ * sticks.
+ *
+ * <p>The place s and lift-off c of the carriage on the bridge are bilinear, c = Y - y - s theta,
+ * with the exact gradient as force directions. Left out: changes of strand direction with skew
+ * (under 0.05 % of forces at 1 mrad), inertia of the belts themselves.
+ *
+ * <p>One call of {@link #evaluate} and one of {@link #advance} make a step; between them positions,
+ * tensions and forces belong to the same instant. No allocation in either. Stable while the highest
+ * angular frequency times h stays under 1.2: see {@link Stability}.
+ *
+ * <p>Longer than other classes because the step is one straight run over locals.
+ */
+public final class GantryKernel {
+    /** Stiffness of a sticking rail [N/m]; see the note on friction in docs/gantry.md. */
+    static final double STICK = 1e6;
+
+    /** Steps between two looks at the exact geometry where belt rows change over the travel. */
+    private static final int RENEW = 25;
+
+    final GantryModel model;
+    final BeltSystem system;
+    final MotionRelation relation;
+    final BeltArrays belts;
+    final GuideArrays guide;
+    final AxleArrays axles;
+
+    // Geometry: carriage origin from its centre of mass, bridge origin from its own.
+    private final double ocx;
+    private final double ocy;
+    private final double obx;
+    private final double oby;
+    private final double halfSpan;
+    private final double squareness;
+    private final double guideDamping;
+    private final double beltDamping;
+    private final double carriageLateralPlay;
+    private final double carriageYawPlay;
+    private final double lateralCompliance;
+    private final double yawCompliance;
+    private final double beamFlexibility;
+    private final double leftFriction;
+    private final double rightFriction;
+    private final double carriageFriction;
+    private final double railMu;
+    private final double carriageMu;
+    final double massXb;
+    final double massYb;
+    final double inertiaB;
+    final double massXc;
+    final double massYc;
+    final double inertiaC;
+
+    // State. Positions at n, velocities at n - 1/2 before advance, accelerations at n.
+    double xb;
+    double yb;
+    double th;
+    double xc;
+    double yc;
+    double tc;
+    double vxb;
+    double vyb;
+    double vth;
+    double vxc;
+    double vyc;
+    double vtc;
+    double axb;
+    double ayb;
+    double ath;
+    double axc;
+    double ayc;
+    double atc;
+    final double[] angle;
+    final double[] rate;
+    final double[] acceleration;
+    final double[] command;
+    final double[] commandRate;
+    private final double[] bristle;
+    double bristleLeft;
+    double bristleRight;
+    double bristleCarriage;
+
+    // Results of the last evaluation.
+    double fxb;
+    double fyb;
+    double fth;
+    double fxc;
+    double fyc;
+    double ftc;
+    final double[] torque;
+    final double[] tension;
+    final double[] motorTorque;
+    final double[] railForce = new double[2];
+    double guideMoment;
+    double carriageForce;
+    double carriageMoment;
+    double carriagePlace;
+    private final double[] predicted;
+    private int sinceRenewal;
+
+    /** Builds the kernel; the carriage stands at the middle of its travel. */
+    public GantryKernel(GantryModel model) {
+        this.model = model;
+        system = new BeltSystem(model.layout(), model.idlers());
+        relation = RouteCheck.relation(system);
+        belts = new BeltArrays(system, model);
+        guide = new GuideArrays(model.bridgeGuide());
+        axles = new AxleArrays(system, model, belts);
+        ocx = -model.carriage().centreX();
+        ocy = -model.carriage().centreY();
+        obx = -model.bridge().centreX();
+        oby = -model.bridge().centreY();
+        halfSpan = model.bridgeGuide().halfSpan();
+        squareness = model.bridgeGuide().squareness();
+        guideDamping = model.damping().guide();
+        beltDamping = model.damping().belt();
+        CarriageGuide cg = model.carriageGuide();
+        carriageLateralPlay = cg.lateralPlay();
+        carriageYawPlay = cg.yawPlay();
+        lateralCompliance = 1 / cg.lateralStiffness();
+        yawCompliance = 1 / cg.yawStiffness();
+        beamFlexibility = 1 / (3 * model.beam() * 2 * halfSpan);
+        IdlerLoad idlers = IdlerLoad.of(model);
+        leftFriction = model.bridgeGuide().leftFriction() + idlers.dragY() / 2;
+        rightFriction = model.bridgeGuide().rightFriction() + idlers.dragY() / 2;
+        carriageFriction = cg.friction() + idlers.dragX();
+        railMu = model.bridgeGuide().frictionCoefficient();
+        carriageMu = cg.frictionCoefficient();
+        massXb = model.bridge().mass();
+        massYb = model.bridge().mass() + idlers.massY();
+        inertiaB = model.bridge().yawInertia();
+        massXc = model.carriage().mass() + idlers.massX();
+        massYc = model.carriage().mass();
+        inertiaC = model.carriage().yawInertia();
+        int n = axles.count + 1;
+        angle = new double[n];
+        rate = new double[n];
+        acceleration = new double[n];
+        bristle = new double[n];
+        torque = new double[n];
+        predicted = new double[n];
+        tension = new double[belts.count];
+        command = new double[axles.motors];
+        commandRate = new double[axles.motors];
+        motorTorque = new double[axles.motors];
+        stand(model.layout().travel().xMid(), model.layout().travel().yMid());
+    }
+
+    /** Puts the machine square and at rest at a place, rotors on their commands. */
+    public void stand(double x, double y) {
+        xb = -obx;
+        yb = y - oby;
+        th = 0;
+        xc = x - ocx;
+        yc = y - ocy;
+        tc = 0;
+        vxb = vyb = vth = vxc = vyc = vtc = 0;
+        axb = ayb = ath = axc = ayc = atc = 0;
+        bristleLeft = bristleRight = bristleCarriage = 0;
+        command(x, y, 0, 0);
+        double dx = x - model.layout().travel().xMid();
+        double dy = y - model.layout().travel().yMid();
+        for (int a = 0; a < axles.count; a++) {
+            angle[a] = relation.anglePerX(a) * dx + relation.anglePerY(a) * dy;
+            rate[a] = 0;
+            acceleration[a] = 0;
+            bristle[a] = 0;
+        }
+        sinceRenewal = RENEW;
+    }
+
+    /** Sets what the motors are told: place and speed of the carriage origin [m, m/s]. */
+    public void command(double x, double y, double vx, double vy) {
+        double dx = x - model.layout().travel().xMid();
+        double dy = y - model.layout().travel().yMid();
+        for (int m = 0; m < axles.motors; m++) {
+            int a = axles.motorAxle[m];
+            double perX = relation.anglePerX(a);
+            double perY = relation.anglePerY(a);
+            command[m] = perX * dx + perY * dy;
+            commandRate[m] = perX * vx + perY * vy;
+        }
+    }
+
+    /** Forces at the present positions; h is the step the friction has moved through [s]. */
+    public void evaluate(double h) {
+        if (!belts.constant && ++sinceRenewal >= RENEW) {
+            belts.renew(xb, yb, th, xc, yc, tc);
+            sinceRenewal = 0;
+        }
+        double half = 0.5 * h;
+        double uxb = vxb + half * axb;
+        double uyb = vyb + half * ayb;
+        double uth = vth + half * ath;
+        double uxc = vxc + half * axc;
+        double uyc = vyc + half * ayc;
+        double utc = vtc + half * atc;
+        fxb = fyb = fth = fxc = fyc = ftc = 0;
+        evaluateAxles(h, half);
+        evaluateLegs(uxb, uth, h);
+        evaluateCarriage(uxb, uyb, uth, uxc, uyc, utc, h);
+        evaluateBelts(uxb, uyb, uth, uxc, uyc, utc);
+    }
+
+    private void evaluateAxles(double h, double half) {
+        int n = axles.count;
+        for (int a = 0; a < n; a++) {
+            predicted[a] = rate[a] + half * acceleration[a];
+            double f = bristle[a] + axles.stick[a] * h * rate[a];
+            double limit = axles.drag[a];
+            f = Math.max(-limit, Math.min(limit, f));
+            bristle[a] = f;
+            torque[a] = -f;
+        }
+        for (int m = 0; m < axles.motors; m++) {
+            int a = axles.motorAxle[m];
+            int body = axles.motorBody[m];
+            double carried = body < 0 ? 0 : body == 2 ? th : tc;
+            double lag = command[m] - (angle[a] - carried);
+            double t =
+                    axles.curve[m].at(commandRate[m]) * FieldSine.of(axles.poles[m] * lag)
+                            + axles.motorDamping[m] * (commandRate[m] - predicted[a]);
+            motorTorque[m] = t;
+            torque[a] += t;
+            if (body == 2) {
+                fth -= t;
+            } else if (body == 5) {
+                ftc -= t;
+            }
+        }
+        for (int k = 0; k < axles.shafts; k++) {
+            int a = axles.shaftFirst[k];
+            int b = axles.shaftSecond[k];
+            double t =
+                    axles.shaftStiffness[k]
+                            * (angle[a] - angle[b] + guideDamping * (predicted[a] - predicted[b]));
+            torque[a] -= t;
+            torque[b] += t;
+        }
+    }
+
+    /** Blocks and friction of the two leg rails. */
+    private void evaluateLegs(double uxb, double uth, double h) {
+        double sideX = 0;
+        double yawMoment = 0;
+        double left = 0;
+        double right = 0;
+        for (int j = 0; j < guide.lateralCount; j++) {
+            double lever = oby + guide.along[j];
+            double x = xb + obx - lever * th + guide.along[j] * squareness;
+            double free = guide.lateralPlay[j];
+            double d = x - Math.max(-free, Math.min(free, x));
+            double f = guide.lateralStiffness[j] * (d + guideDamping * (uxb - lever * uth));
+            sideX -= f;
+            yawMoment += f * lever;
+            if (guide.rail[j] == 0) {
+                left += Math.abs(f);
+            } else {
+                right += Math.abs(f);
+            }
+        }
+        double yaw = th - squareness;
+        for (int j = 0; j < guide.yawCount; j++) {
+            double free = guide.yawPlay[j];
+            double d = yaw - Math.max(-free, Math.min(free, yaw));
+            yawMoment -= guide.yawStiffness[j] * (d + guideDamping * uth);
+        }
+        guideMoment = yawMoment;
+        railForce[0] = left;
+        railForce[1] = right;
+        fxb += sideX;
+        double armLeft = obx - halfSpan;
+        double armRight = obx + halfSpan;
+        double limitLeft = leftFriction + railMu * left;
+        double limitRight = rightFriction + railMu * right;
+        double fl = bristleLeft + STICK * h * (vyb + armLeft * vth);
+        double fr = bristleRight + STICK * h * (vyb + armRight * vth);
+        fl = Math.max(-limitLeft, Math.min(limitLeft, fl));
+        fr = Math.max(-limitRight, Math.min(limitRight, fr));
+        bristleLeft = fl;
+        bristleRight = fr;
+        fyb -= fl + fr;
+        fth += yawMoment - fl * armLeft - fr * armRight;
+    }
+
+    /** Blocks, beam and friction of the carriage on the bridge. */
+    private void evaluateCarriage(
+            double uxb, double uyb, double uth, double uxc, double uyc, double utc, double h) {
+        // s = Xo - Xg, c = Yo - Yg - s theta
+        double s = xc + ocx - ocy * tc - xb - obx + oby * th;
+        double us = uxc - ocy * utc - uxb + oby * uth;
+        double c = yc + ocy + ocx * tc - yb - oby - obx * th - s * th;
+        double uc = uyc + ocx * utc - uyb - obx * uth - us * th - s * uth;
+        double psi = tc - th;
+        double dc = c - Math.max(-carriageLateralPlay, Math.min(carriageLateralPlay, c));
+        double dpsi = psi - Math.max(-carriageYawPlay, Math.min(carriageYawPlay, psi));
+        dc += guideDamping * uc;
+        dpsi += guideDamping * (utc - uth);
+        double c11 = lateralCompliance;
+        double c12 = 0;
+        double c22 = yawCompliance;
+        if (beamFlexibility > 0) {
+            // Simply supported beam under a force and a moment at a, b from its ends.
+            double a = halfSpan + s;
+            double b = halfSpan - s;
+            c11 += beamFlexibility * a * a * b * b;
+            c12 = beamFlexibility * a * b * (b - a);
+            c22 += beamFlexibility * (a * a - a * b + b * b) * 2 * halfSpan;
+        }
+        double inverse = 1 / (c11 * c22 - c12 * c12);
+        double n = (c22 * dc - c12 * dpsi) * inverse;
+        double m = (c11 * dpsi - c12 * dc) * inverse;
+        carriageForce = n;
+        carriageMoment = m;
+        carriagePlace = s;
+        double limit = carriageFriction + carriageMu * Math.abs(n);
+        double f = bristleCarriage + STICK * h * (vxc - ocy * vtc - vxb + oby * vth);
+        f = Math.max(-limit, Math.min(limit, f));
+        bristleCarriage = f;
+        fxc += n * th - f;
+        fxb += f - n * th;
+        fyc -= n;
+        fyb += n;
+        ftc += f * ocy - n * (ocx + th * ocy) - m;
+        fth += n * (obx + s + th * oby) + m - f * oby;
+    }
+
+    private void evaluateBelts(
+            double uxb, double uyb, double uth, double uxc, double uyc, double utc) {
+        BeltArrays b = belts;
+        double[] row = b.row;
+        double[] angle = this.angle;
+        double[] torque = this.torque;
+        double[] predicted = this.predicted;
+        double xb = this.xb;
+        double yb = this.yb;
+        double th = this.th;
+        double xc = this.xc;
+        double yc = this.yc;
+        double tc = this.tc;
+        double x = carriagePlace;
+        double y = yb + oby;
+        double px = 0;
+        double py = 0;
+        double pt = 0;
+        double cx = 0;
+        double cy = 0;
+        double ct = 0;
+        for (int i = 0, k = 0; i < b.count; i++, k += 6) {
+            double g0 = row[k];
+            double g1 = row[k + 1];
+            double g2 = row[k + 2];
+            double g3 = row[k + 3];
+            double g4 = row[k + 4];
+            double g5 = row[k + 5];
+            int sa = b.startAxle[i];
+            int ea = b.endAxle[i];
+            double sArm = b.startArm[i];
+            double eArm = b.endArm[i];
+            double e =
+                    (b.offset[i] + g1 * yb + g4 * yc)
+                            + (g0 * xb + g3 * xc)
+                            + (g2 * th + g5 * tc)
+                            + (sArm * angle[sa] + eArm * angle[ea]);
+            double u =
+                    (g0 * uxb + g3 * uxc)
+                            + (g1 * uyb + g4 * uyc)
+                            + (g2 * uth + g5 * utc)
+                            + (sArm * predicted[sa] + eArm * predicted[ea]);
+            double k0 = b.ea[i] / (b.length0[i] + b.lengthX[i] * x + b.lengthY[i] * y);
+            double t = Math.max(0, b.pretension[i] + k0 * (e + beltDamping * u));
+            tension[i] = t;
+            px += t * g0;
+            py += t * g1;
+            pt += t * g2;
+            cx += t * g3;
+            cy += t * g4;
+            ct += t * g5;
+            torque[sa] -= t * sArm;
+            torque[ea] -= t * eArm;
+        }
+        fxb -= px;
+        fyb -= py;
+        fth -= pt;
+        fxc -= cx;
+        fyc -= cy;
+        ftc -= ct;
+    }
+
+    /** One step of h with the forces of the last evaluation [s]. */
+    public void advance(double h) {
+        axb = fxb / massXb;
+        ayb = fyb / massYb;
+        ath = fth / inertiaB;
+        axc = fxc / massXc;
+        ayc = fyc / massYc;
+        atc = ftc / inertiaC;
+        vxb += h * axb;
+        vyb += h * ayb;
+        vth += h * ath;
+        vxc += h * axc;
+        vyc += h * ayc;
+        vtc += h * atc;
+        xb += h * vxb;
+        yb += h * vyb;
+        th += h * vth;
+        xc += h * vxc;
+        yc += h * vyc;
+        tc += h * vtc;
+        for (int a = 0; a < axles.count; a++) {
+            double acc = torque[a] / axles.inertia[a];
+            acceleration[a] = acc;
+            double v = rate[a] + h * acc;
+            rate[a] = v;
+            angle[a] += h * v;
+        }
+        torque[axles.count] = 0;
+    }
+
+    public GantryModel model() {
+        return model;
+    }
+
+    /** Relation of axle angles and the place of the carriage. */
+    public MotionRelation relation() {
+        return relation;
+    }
+
+    /** Belts, with their geometry. */
+    public BeltSystem system() {
+        return system;
+    }
+
+    /** Skew: yaw of the bridge [rad]. */
+    public double skew() {
+        return th;
+    }
+
+    /** Tool across the rails [m, base frame]. */
+    public double toolX() {
+        return xc + ocx + model.tool().x() - (ocy + model.tool().y()) * tc;
+    }
+
+    /** Tool along the rails [m, base frame]. */
+    public double toolY() {
+        return yc + ocy + model.tool().y() + (ocx + model.tool().x()) * tc;
+    }
+
+    public int sections() {
+        return belts.count;
+    }
+
+    /** Tension of a section at the last evaluation [N]. */
+    public double tension(int section) {
+        return tension[section];
+    }
+
+    public int motors() {
+        return axles.motors;
+    }
+
+    /** Torque of the field on a rotor at the last evaluation [N m]. */
+    public double motorTorque(int motor) {
+        return motorTorque[motor];
+    }
+
+    /** Whole periods of four full steps by which a rotor has slipped. */
+    public long slippedPeriods(int motor) {
+        int body = axles.motorBody[motor];
+        double carried = body < 0 ? 0 : body == 2 ? th : tc;
+        double lag = command[motor] - (angle[axles.motorAxle[motor]] - carried);
+        return Math.round(lag * axles.poles[motor] / (2 * Math.PI));
+    }
+
+    /** Yaw moment of the leg rails on the bridge at the last evaluation [N m]. */
+    public double guideMoment() {
+        return guideMoment;
+    }
+
+    /** Force of the bridge rail across itself on the carriage, reversed sign [N]. */
+    public double carriageForce() {
+        return carriageForce;
+    }
+
+    /** Yaw moment between bridge rail and carriage [N m]. */
+    public double carriageMoment() {
+        return carriageMoment;
+    }
+
+    /** Place of the carriage on the bridge [m]. */
+    public double carriagePlace() {
+        return carriagePlace;
+    }
+
+    /** Place of the bridge along the rails [m]. */
+    public double bridgePlace() {
+        return yb + oby + obx * th;
+    }
+}

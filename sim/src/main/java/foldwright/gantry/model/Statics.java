@@ -1,0 +1,311 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.model;
+
+import java.util.Arrays;
+import java.util.Locale;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+
+/**
+ * Where the gantry settles under a steady acceleration, with the kernel's own forces.
+ *
+ * <p>Inertia enters as forces against the acceleration (d'Alembert). Newton with a numeric tangent;
+ * play leaves it singular, so a trace of the closed guides' stiffness is added and each step is cut
+ * where the work along it changes sign. Friction of rails and carriage is what the load states, not
+ * the kernel's. Within play and without load the bridge stays where it starts, in the middle.
+ */
+public final class Statics {
+    /** How the motors hold. */
+    public enum Hold {
+        /** Rotors exactly on their commands. */
+        ROTORS,
+        /** Fields on their commands, rotors hang behind by their torque. */
+        FIELDS
+    }
+
+    private static final int ITERATIONS = 200;
+    private static final double STEP = 1e-8;
+    private static final double TRACE = 1e-9;
+    private static final double DONE = 1e-14;
+
+    private final GantryKernel kernel;
+    private final Hold hold;
+    private final int[] freeAxles;
+    private final double[] arm;
+    private final int size;
+    private double[] trace;
+    private Load load = Load.NONE;
+
+    public Statics(GantryModel model, Hold hold) {
+        kernel = new GantryKernel(model.frictionless());
+        this.hold = hold;
+        int from = hold == Hold.FIELDS ? 0 : model.motors().size();
+        freeAxles = new int[Math.max(0, kernel.axles.count - from)];
+        for (int i = 0; i < freeAxles.length; i++) {
+            freeAxles[i] = from + i;
+        }
+        size = 6 + freeAxles.length;
+        arm = new double[freeAxles.length];
+        for (int i = 0; i < arm.length; i++) {
+            arm[i] = largestArm(freeAxles[i]);
+        }
+    }
+
+    /** Way of belt a radian of an axle, to turn a small way into a small angle [m/rad]. */
+    private double largestArm(int axle) {
+        double largest = 0;
+        for (int s = 0; s < kernel.belts.count; s++) {
+            if (kernel.belts.startAxle[s] == axle) {
+                largest = Math.max(largest, Math.abs(kernel.belts.startArm[s]));
+            }
+            if (kernel.belts.endAxle[s] == axle) {
+                largest = Math.max(largest, Math.abs(kernel.belts.endArm[s]));
+            }
+        }
+        return largest > 0 ? largest : 1;
+    }
+
+    /** The kernel, standing where the last solution left it. */
+    public GantryKernel kernel() {
+        return kernel;
+    }
+
+    /**
+     * Settles at a place under a load.
+     *
+     * @param x commanded place of the carriage origin [m]
+     * @param y commanded place of the bridge [m]
+     * @throws IllegalStateException where no balance is found; names the coordinate and what is
+     *     left over
+     */
+    public GantryState settle(double x, double y, Load newLoad) {
+        load = newLoad;
+        kernel.stand(x, y);
+        if (trace == null) {
+            trace = closedDiagonal();
+        }
+        newton();
+        kernel.evaluate(0);
+        kernel.axc = load.ax();
+        kernel.ayc = load.ay();
+        return GantryState.of(kernel, x, y);
+    }
+
+    private void newton() {
+        double[] q = read();
+        double[] f = force(q);
+        double work = 0;
+        for (int i = 0; i < ITERATIONS; i++) {
+            double[] dir = direction(q, f);
+            double t = lineSearch(q, dir, f);
+            double moved = 0;
+            for (int d = 0; d < size; d++) {
+                q[d] += t * dir[d];
+                moved = Math.max(moved, Math.abs(t * dir[d]));
+            }
+            f = force(q);
+            work = leftOver(f);
+            if (moved < DONE || work < 1e-11) {
+                break;
+            }
+        }
+        if (work > 1e-5) {
+            throw stuck(f);
+        }
+    }
+
+    /** Newton direction; rows and columns are scaled to a unit diagonal of the closed guides. */
+    private double[] direction(double[] q, double[] f) {
+        RealMatrix k = tangent(q);
+        RealVector right = new ArrayRealVector(size);
+        for (int r = 0; r < size; r++) {
+            double scaleR = 1 / Math.sqrt(trace[r]);
+            right.setEntry(r, f[r] * scaleR);
+            for (int c = 0; c < size; c++) {
+                k.multiplyEntry(r, c, scaleR / Math.sqrt(trace[c]));
+            }
+            k.addToEntry(r, r, TRACE);
+        }
+        double[] dir = new LUDecomposition(k).getSolver().solve(right).toArray();
+        for (int r = 0; r < size; r++) {
+            dir[r] /= Math.sqrt(trace[r]);
+        }
+        return dir;
+    }
+
+    private double leftOver(double[] f) {
+        return Arrays.stream(f).map(Math::abs).max().orElse(0);
+    }
+
+    private IllegalStateException stuck(double[] f) {
+        int worst = 0;
+        for (int d = 1; d < size; d++) {
+            worst = Math.abs(f[d]) > Math.abs(f[worst]) ? d : worst;
+        }
+        String[] names = {
+            "bridge x", "bridge y", "bridge yaw", "carriage x", "carriage y", "carriage yaw"
+        };
+        String name =
+                worst < 6 ? names[worst] : kernel.system.axleNames().get(freeAxles[worst - 6]);
+        return new IllegalStateException(
+                String.format(
+                        Locale.ROOT,
+                        "no balance at %s: %.3g N or N m left over after %d steps; a motor may"
+                                + " be too weak to hold this load",
+                        name,
+                        f[worst],
+                        ITERATIONS));
+    }
+
+    /** Share of the step at which the work along it vanishes, at most 1. */
+    private double lineSearch(double[] q, double[] dir, double[] f) {
+        double start = dot(dir, f);
+        if (along(q, dir, 1) >= -1e-3 * Math.abs(start)) {
+            return 1;
+        }
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < 80; i++) {
+            double mid = 0.5 * (low + high);
+            if (along(q, dir, mid) > 0) {
+                low = mid;
+            } else {
+                high = mid;
+            }
+        }
+        return high;
+    }
+
+    private double along(double[] q, double[] dir, double t) {
+        double[] at = q.clone();
+        for (int d = 0; d < size; d++) {
+            at[d] += t * dir[d];
+        }
+        return dot(dir, force(at));
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
+    private double[] closedDiagonal() {
+        double[] diagonal = new double[size];
+        RealMatrix k = tangent(read());
+        BridgeGuide guide = kernel.model.bridgeGuide();
+        double lateral = guide.blocks().stream().mapToDouble(GuideBlock::lateralStiffness).sum();
+        double[] closed = {
+            lateral,
+            1e3,
+            guide.yawStiffness(),
+            1e3,
+            1e3,
+            kernel.model.carriageGuide().yawStiffness()
+        };
+        for (int d = 0; d < size; d++) {
+            diagonal[d] = Math.max(k.getEntry(d, d), d < 6 ? closed[d] : Double.MIN_NORMAL);
+        }
+        return diagonal;
+    }
+
+    private double[] read() {
+        double[] q = new double[size];
+        q[0] = kernel.xb;
+        q[1] = kernel.yb;
+        q[2] = kernel.th;
+        q[3] = kernel.xc;
+        q[4] = kernel.yc;
+        q[5] = kernel.tc;
+        for (int i = 0; i < freeAxles.length; i++) {
+            q[6 + i] = kernel.angle[freeAxles[i]];
+        }
+        return q;
+    }
+
+    private double[] force(double[] q) {
+        GantryKernel k = kernel;
+        k.xb = q[0];
+        k.yb = q[1];
+        k.th = q[2];
+        k.xc = q[3];
+        k.yc = q[4];
+        k.tc = q[5];
+        for (int i = 0; i < freeAxles.length; i++) {
+            k.angle[freeAxles[i]] = q[6 + i];
+        }
+        k.evaluate(0);
+        double fx = load.carriageFriction();
+        double fy = load.railFriction();
+        BodyMass b = k.model.bridge();
+        BodyMass c = k.model.carriage();
+        double leverX = k.model.tool().x() - c.centreX();
+        double leverY = k.model.tool().y() - c.centreY();
+        double[] f = new double[size];
+        f[0] = k.fxb + fx;
+        f[1] = k.fyb - k.massYb * load.ay() - fy;
+        f[2] = k.fth + fx * b.centreY() + fy * b.centreX();
+        f[3] = k.fxc - k.massXc * load.ax() - fx + load.toolX();
+        f[4] = k.fyc - k.massYc * load.ay() + load.toolY();
+        f[5] = k.ftc - fx * c.centreY() + leverX * load.toolY() - leverY * load.toolX();
+        for (int i = 0; i < freeAxles.length; i++) {
+            int a = freeAxles[i];
+            double speedUp =
+                    k.relation.anglePerX(a) * load.ax() + k.relation.anglePerY(a) * load.ay();
+            f[6 + i] = k.torque[a] - k.axles.inertia[a] * speedUp;
+        }
+        return f;
+    }
+
+    /** Minus the derivative of the forces, by central differences [N/m, N m/rad]. */
+    private RealMatrix tangent(double[] q) {
+        RealMatrix k = new Array2DRowRealMatrix(size, size);
+        for (int d = 0; d < size; d++) {
+            double[] up = q.clone();
+            double[] down = q.clone();
+            double h = d < 6 ? STEP : STEP / arm[d - 6];
+            up[d] += h;
+            down[d] -= h;
+            double[] fUp = force(up);
+            double[] fDown = force(down);
+            for (int r = 0; r < size; r++) {
+                k.setEntry(r, d, (fDown[r] - fUp[r]) / (2 * h));
+            }
+        }
+        force(q);
+        return k;
+    }
+
+    /**
+     * Stiffness about the present state over bridge x, y, yaw, carriage x, y, yaw and the free
+     * axles, forces of the load included [N/m, N m/rad].
+     */
+    RealMatrix stiffness() {
+        return tangent(read());
+    }
+
+    /** Masses in the order of {@link #stiffness()} [kg, kg m2]. */
+    double[] masses() {
+        double[] m = new double[size];
+        m[0] = kernel.massXb;
+        m[1] = kernel.massYb;
+        m[2] = kernel.inertiaB;
+        m[3] = kernel.massXc;
+        m[4] = kernel.massYc;
+        m[5] = kernel.inertiaC;
+        for (int i = 0; i < freeAxles.length; i++) {
+            m[6 + i] = kernel.axles.inertia[freeAxles[i]];
+        }
+        return m;
+    }
+
+    /** Which axles are free, by index. */
+    int[] freeAxles() {
+        return freeAxles.clone();
+    }
+}
