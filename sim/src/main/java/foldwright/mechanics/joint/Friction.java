@@ -72,10 +72,15 @@ public final class Friction extends ScalarRow {
         return bound;
     }
 
+    /** Share of the sticking bound that remains at a slip speed [m/s, rad/s]. */
+    public double slipFactor(double speed) {
+        return slip.factor(Math.abs(speed));
+    }
+
     /** Takes the bound from the multipliers and the slip speed [m/s, rad/s]. */
     public void load(double[] lambda, double speed) {
         bound = law.bound(lambda);
-        slidingBound = bound * slip.factor(Math.abs(speed));
+        slidingBound = bound * slipFactor(speed);
     }
 
     /** Sets the bound itself [N, N m]; for solvers that iterate on it. */

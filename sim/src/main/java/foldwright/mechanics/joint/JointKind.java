@@ -17,6 +17,8 @@ public enum JointKind {
     SPHERICAL(EnumSet.of(Freedom.TX, Freedom.TY, Freedom.TZ)),
     UNIVERSAL(EnumSet.of(Freedom.TX, Freedom.TY, Freedom.TZ, Freedom.RZ)),
     PLANAR(EnumSet.of(Freedom.TZ, Freedom.RX, Freedom.RY)),
+    /** Pin in a straight slot: turns about z and slides along x of A. */
+    PIN_IN_SLOT(EnumSet.of(Freedom.TY, Freedom.TZ, Freedom.RX, Freedom.RY)),
     /** Ball in a groove along z: only the two sideways forces. */
     GROOVE(EnumSet.of(Freedom.TX, Freedom.TY)),
     /** Point on a plane with normal z. */

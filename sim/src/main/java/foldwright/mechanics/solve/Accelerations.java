@@ -63,6 +63,49 @@ final class Accelerations {
     }
 
     /**
+     * Smallest accelerations that satisfy the rows with the prescribed accelerations of drivers,
+     * loads aside: those of a mechanism whose every freedom is driven.
+     */
+    void kinematicAccelerations(State s) {
+        for (Rows r : asm.rows) {
+            r.convective(s, curve);
+        }
+        kkt.fill(s, 1, 0, 0, 0);
+        kkt.regularise(SOFT);
+        kkt.factor();
+        Arrays.fill(s.a, 0);
+        double[] x = kkt.vector();
+        for (int sweep = 0; sweep < SWEEPS; sweep++) {
+            Arrays.fill(x, 0);
+            double worst = accelerationGaps(s, x);
+            if (worst < 1e-13) {
+                break;
+            }
+            kkt.solve();
+            for (int i = 6; i < s.a.length; i++) {
+                s.a[i] += x[i - 6];
+            }
+        }
+    }
+
+    /** Writes how far engaged rows are from their acceleration; returns the largest [m/s2]. */
+    private double accelerationGaps(State s, double[] x) {
+        double worst = 0;
+        for (Rows r : asm.rows) {
+            for (int i = 0; i < r.size(); i++) {
+                int row = r.rowAt() + i;
+                if (asm.engaged[row]) {
+                    double want = r instanceof Driver ? ((Driver) r).acceleration() : 0;
+                    double gap = want - curve[row] - asm.rate(r, i, s.a);
+                    x[kkt.rowPlace(row)] = gap;
+                    worst = Math.max(worst, Math.abs(gap));
+                }
+            }
+        }
+        return worst;
+    }
+
+    /**
      * Accelerations and multipliers; overwrites {@code s.a} and the multipliers of engaged rows.
      */
     void accelerations(State s) {
@@ -80,15 +123,7 @@ final class Accelerations {
             asm.react();
             Arrays.fill(x, 0);
             asm.imbalance(s, x);
-            for (Rows r : asm.rows) {
-                for (int i = 0; i < r.size(); i++) {
-                    int row = r.rowAt() + i;
-                    if (asm.engaged[row]) {
-                        double want = r instanceof Driver ? ((Driver) r).acceleration() : 0;
-                        x[kkt.rowPlace(row)] = want - curve[row] - asm.rate(r, i, s.a);
-                    }
-                }
-            }
+            accelerationGaps(s, x);
             kkt.solve();
             double size = 0;
             for (int i = 6; i < s.a.length; i++) {

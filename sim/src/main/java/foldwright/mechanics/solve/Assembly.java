@@ -52,6 +52,7 @@ final class Assembly {
     private final double[] inertia;
     private final double[] reach;
     private final Vec3 gravity;
+    private final double meanMass;
 
     Assembly(Mechanism m) {
         mechanism = m;
@@ -74,6 +75,7 @@ final class Assembly {
         reach = new double[bodies];
         gravity = m.gravity();
         weigh(m);
+        meanMass = Arrays.stream(mass).skip(1).average().orElse(1);
         refreshSettings();
     }
 
@@ -126,6 +128,11 @@ final class Assembly {
 
     double mass(int body) {
         return mass[body];
+    }
+
+    /** Mass of a body, at least a tenth of the mean [kg]; only to keep statics regular. */
+    double evenMass(int body) {
+        return Math.max(mass[body], 0.1 * meanMass);
     }
 
     double[] inertia() {

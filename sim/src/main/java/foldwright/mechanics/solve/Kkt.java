@@ -153,6 +153,28 @@ final class Kkt implements Stiffness {
     void fill(State s, double mass, double stiffness, double damping, double rowRate) {
         Arrays.fill(values, 0);
         fillMass(mass);
+        fillTangents(s, stiffness, damping);
+        fillRows(rowRate);
+    }
+
+    /**
+     * Fills the system of statics: tangents, and sigma [1/s2] times masses that are evened out, so
+     * that a nearly massless body does not spoil the elimination.
+     */
+    void fillStatic(State s, double sigma) {
+        Arrays.fill(values, 0);
+        for (int i = 1; i < bodies; i++) {
+            double m = sigma * asm.evenMass(i);
+            double j = m * asm.reach(i) * asm.reach(i);
+            for (int k = 0; k < 6; k++) {
+                values[diagonal[i] + 7 * k] = k < 3 ? m : j;
+            }
+        }
+        fillTangents(s, 1, 0);
+        fillRows(0);
+    }
+
+    private void fillTangents(State s, double stiffness, double damping) {
         if (stiffness != 0 || damping != 0) {
             for (Force f : asm.forces) {
                 f.tangent(s, stiffness, damping, this);
@@ -166,7 +188,6 @@ final class Kkt implements Stiffness {
                 r.geometric(s, asm.lambda, this);
             }
         }
-        fillRows(rowRate);
     }
 
     private void fillMass(double f) {

@@ -4,7 +4,6 @@ package foldwright.mechanics.solve;
 import foldwright.mechanics.Mechanism;
 import foldwright.mechanics.body.State;
 import foldwright.mechanics.joint.Friction;
-import foldwright.mechanics.joint.Rows;
 import foldwright.mechanics.joint.Stop;
 import java.util.Arrays;
 
@@ -18,16 +17,15 @@ public final class Statics {
 
     private static final int MOST = 60;
 
-    /** Largest displacement in one solve, as a turn [rad] of a body or its arm times that [m]. */
-    private static final double LONGEST = 0.2;
-
     private final Assembly asm;
     private final Kkt kkt;
+    private final StaticNewton newton;
     private double sigma;
 
     public Statics(Mechanism mechanism) {
         asm = new Assembly(mechanism);
         kkt = new Kkt(asm, Kkt.Geometry.LOADED);
+        newton = new StaticNewton(asm, kkt);
     }
 
     /** Equilibrium without any friction, near {@code guess}; drivers stand at the state's time. */
@@ -72,14 +70,15 @@ public final class Statics {
                 f.load(asm.lambda, 0);
             }
             asm.engage();
-            double dl = iterate(s);
-            e = Correction.size(asm, kkt.vector());
+            newton.evaluate(s, sigma);
+            double dl = newton.solve(s);
             boolean settled = decide();
-            Correction.apply(s, kkt.vector(), e > LONGEST ? LONGEST / e : 1);
+            e = newton.move(s);
             if (!(e < 1e6)) {
                 break;
             }
-            if (settled && e < 1e-10 && dl <= 1e-9 * largest() + 1e-9 || settled && e < 1e-15) {
+            if (settled && e < 1e-10 && dl <= 1e-9 * newton.largestLoad() + 1e-9
+                    || settled && e < 1e-15) {
                 return new Equilibrium(s, asm.lambda, i, null);
             }
             if (i > 3 && e > 0.3 * before && sigma > 1e-3) {
@@ -88,38 +87,6 @@ public final class Statics {
             before = e;
         }
         return new Equilibrium(s, asm.lambda, i, Correction.failure(asm, kkt.vector(), s.time, e));
-    }
-
-    /** One solve; returns the largest change of a multiplier. */
-    private double iterate(State s) {
-        asm.evaluate(s);
-        kkt.fill(s, sigma, 1, 0, 0);
-        kkt.factor();
-        asm.react();
-        double[] x = kkt.vector();
-        asm.imbalance(s, x);
-        for (int row = 0; row < asm.rowCount; row++) {
-            x[kkt.rowPlace(row)] =
-                    asm.engaged[row] ? -asm.phi[row] - asm.c[row] * asm.lambda[row] : 0;
-        }
-        kkt.solve();
-        double most = 0;
-        for (int row = 0; row < asm.rowCount; row++) {
-            if (asm.engaged[row]) {
-                double d = x[kkt.rowPlace(row)];
-                asm.lambda[row] -= d;
-                most = Math.max(most, Math.abs(d));
-            }
-        }
-        return most;
-    }
-
-    private double largest() {
-        double most = 0;
-        for (double l : asm.lambda) {
-            most = Math.max(most, Math.abs(l));
-        }
-        return most;
     }
 
     private boolean decide() {
@@ -137,10 +104,5 @@ public final class Statics {
             same &= !stop.decide(asm.phi[row] + Correction.change(asm, stop, x), asm.lambda[row]);
         }
         return same;
-    }
-
-    /** Rows of the mechanism, for callers that read multipliers by row. */
-    Rows[] rows() {
-        return asm.rows;
     }
 }

@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.solve;
+
+import foldwright.mechanics.joint.Friction;
+import foldwright.mechanics.joint.Rows;
+import java.util.Arrays;
+
+/**
+ * How sliding friction feeds on itself: friction bounds depend on joint loads, which depend on
+ * friction. B[k][f] = change of the bound of row k per unit of friction in row f.
+ *
+ * <p>The loads are balanced where b = law(b); Newton on that uses B. As friction grows in
+ * proportion, the balance runs away where a real eigenvalue of B reaches one: the mechanism locks
+ * however hard it is driven.
+ */
+final class FrictionLoop {
+    private final StaticNewton newton;
+    private final Friction[] frictions;
+    private final int n;
+    private final double[][] b;
+    private final double[][] lu;
+    private final int[] order;
+    private final double[] step;
+    private final double[] trial;
+    private final double[] direction;
+    private boolean known;
+
+    FrictionLoop(StaticNewton newton) {
+        this.newton = newton;
+        frictions = newton.asm.frictions;
+        n = frictions.length;
+        b = new double[n][n];
+        lu = new double[n][n];
+        order = new int[n];
+        step = new double[n];
+        trial = new double[newton.asm.rowCount];
+        direction = new double[newton.asm.rowCount];
+    }
+
+    boolean known() {
+        return known;
+    }
+
+    void forget() {
+        known = false;
+    }
+
+    /** Finds B at the present multipliers with the present factor, one solve a sliding row. */
+    void sense(double[] factors) {
+        for (int f = 0; f < n; f++) {
+            double sign = Math.signum(direction(f));
+            for (double[] row : b) {
+                row[f] = 0;
+            }
+            if (sign != 0) {
+                respond(f, sign, factors);
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                lu[i][j] = (i == j ? 1 : 0) - b[i][j];
+            }
+        }
+        decompose();
+        known = true;
+    }
+
+    private double direction(int f) {
+        return switch (frictions[f].mode()) {
+            case FORCE_PLUS -> 1;
+            case FORCE_MINUS -> -1;
+            default -> 0;
+        };
+    }
+
+    /** Column f of B: multipliers' response to a unit of friction, then differences of the laws. */
+    private void respond(int f, double sign, double[] factors) {
+        Assembly asm = newton.asm;
+        double[] x = newton.kkt.vector();
+        Arrays.fill(x, 0);
+        Rows r = frictions[f];
+        for (int k = 0; k < r.count(); k++) {
+            int body = r.body(k);
+            for (int c = 0; body > 0 && c < 6; c++) {
+                x[6 * body - 6 + c] += sign * asm.g[r.gAt() + 6 * k + c];
+            }
+        }
+        newton.kkt.solve();
+        double most = 0;
+        for (int row = 0; row < asm.rowCount; row++) {
+            direction[row] = asm.engaged[row] ? -x[newton.kkt.rowPlace(row)] : 0;
+            most = Math.max(most, Math.abs(direction[row]));
+        }
+        direction[r.rowAt()] = sign;
+        double eps = 1e-5 * Math.max(newton.largestLoad(), 1e-3) / Math.max(most, 1e-12);
+        for (int k = 0; k < n; k++) {
+            if (direction(k) != 0 && frictions[k].law().source() != null) {
+                b[k][f] = factors[k] * (law(k, eps) - law(k, -eps)) / (2 * eps);
+            }
+        }
+    }
+
+    private double law(int k, double eps) {
+        Rows source = frictions[k].law().source();
+        double[] lambda = newton.asm.lambda;
+        for (int i = source.rowAt(); i < source.rowAt() + source.size(); i++) {
+            trial[i] = lambda[i] + eps * direction[i];
+        }
+        return frictions[k].law().bound(trial);
+    }
+
+    /** Newton step of the bounds for gaps law - b; the result stays in place. */
+    double[] correct(double[] gap) {
+        for (int i = 0; i < n; i++) {
+            step[i] = gap[order[i]];
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < i; j++) {
+                step[i] -= lu[i][j] * step[j];
+            }
+        }
+        for (int i = n - 1; i >= 0; i--) {
+            for (int j = i + 1; j < n; j++) {
+                step[i] -= lu[i][j] * step[j];
+            }
+            step[i] /= lu[i][i];
+        }
+        return step;
+    }
+
+    /** LU with row exchanges, rows kept in {@link #order}. */
+    private void decompose() {
+        for (int i = 0; i < n; i++) {
+            order[i] = i;
+        }
+        for (int k = 0; k < n; k++) {
+            int p = k;
+            for (int i = k + 1; i < n; i++) {
+                p = Math.abs(lu[i][k]) > Math.abs(lu[p][k]) ? i : p;
+            }
+            double[] row = lu[k];
+            lu[k] = lu[p];
+            lu[p] = row;
+            int o = order[k];
+            order[k] = order[p];
+            order[p] = o;
+            for (int i = k + 1; i < n; i++) {
+                double m = lu[i][k] / lu[k][k];
+                lu[i][k] = m;
+                for (int j = k + 1; j < n; j++) {
+                    lu[i][j] -= m * lu[k][j];
+                }
+            }
+        }
+    }
+
+    /**
+     * Eigenvalue of B with the largest real part, not below 0: at 1 the mechanism locks. Power
+     * iteration on B + shift I, whose dominant eigenvalue is that one plus the shift.
+     *
+     * @param shares receives the shares of the friction rows in the loop that feeds itself
+     */
+    double amplification(double[] shares) {
+        double shift = 0.5 * norm();
+        if (shift == 0) {
+            return 0;
+        }
+        double[] v = new double[n];
+        double[] w = new double[n];
+        for (int i = 0; i < n; i++) {
+            v[i] = 1 + 0.01 * i;
+        }
+        double value = 0;
+        for (int round = 0; round < 2000; round++) {
+            double size = 0;
+            double dot = 0;
+            double vv = 0;
+            for (int i = 0; i < n; i++) {
+                w[i] = shift * v[i];
+                for (int j = 0; j < n; j++) {
+                    w[i] += b[i][j] * v[j];
+                }
+                size += Math.abs(w[i]);
+                dot += w[i] * v[i];
+                vv += v[i] * v[i];
+            }
+            double next = dot / vv - shift;
+            for (int i = 0; i < n; i++) {
+                v[i] = w[i] / size;
+            }
+            if (Math.abs(next - value) < 1e-12 * shift && round > 10) {
+                break;
+            }
+            value = next;
+        }
+        for (int i = 0; i < n; i++) {
+            shares[i] = Math.abs(v[i]);
+        }
+        return Math.max(0, value);
+    }
+
+    /** Largest row sum of B. */
+    private double norm() {
+        double most = 0;
+        for (double[] row : b) {
+            double sum = 0;
+            for (double e : row) {
+                sum += Math.abs(e);
+            }
+            most = Math.max(most, sum);
+        }
+        return most;
+    }
+}

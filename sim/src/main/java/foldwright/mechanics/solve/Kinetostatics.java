@@ -1,0 +1,318 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.solve;
+
+import foldwright.mechanics.Mechanism;
+import foldwright.mechanics.body.State;
+import foldwright.mechanics.joint.Friction;
+import foldwright.mechanics.joint.Stop;
+import java.util.Arrays;
+
+/**
+ * Balance of loads while the drivers of a mechanism move it as prescribed: "the force while
+ * moving".
+ *
+ * <p>Every friction row whose coordinate moves slides against the direction that the kinematics
+ * give it; its bound follows the joint's own load, solved together with the loads. With {@link
+ * Inertia#INCLUDED} the prescribed rates and accelerations load the bodies as well (inverse
+ * dynamics); every freedom must then be driven. No stepping in time, no start-up wind-up.
+ */
+public final class Kinetostatics {
+    /** Whether prescribed rates and accelerations load the bodies. */
+    public enum Inertia {
+        IGNORED,
+        INCLUDED
+    }
+
+    private static final double SIGMA = 10;
+    private static final int MOST = 40;
+    private static final double SETTLED = 1e-10;
+
+    /** Relative accuracy of friction bounds. */
+    private static final double EVEN = 1e-10;
+
+    /** From this amplification at the frictionless loads on, friction is raised step by step. */
+    private static final double DOUBTFUL = 0.9;
+
+    /** Largest give of joints from friction in one go, as a share of a body's arm [1]. */
+    private static final double SNAP = 0.02;
+
+    /** A row that slips slower than this, against the fastest body motion, does not slide. */
+    private static final double STILL = 1e-9;
+
+    private final Assembly asm;
+    private final StaticNewton newton;
+    private final Accelerations kinematics;
+    private final FrictionLoop loop;
+    private final double[] bounds;
+    private final double[] gaps;
+    private final double[] rates;
+    private final double[] remaining;
+    private final double[] factors;
+    private double residual;
+    private int solves;
+
+    public Kinetostatics(Mechanism mechanism) {
+        asm = new Assembly(mechanism);
+        Kkt kkt = new Kkt(asm, Kkt.Geometry.LOADED);
+        newton = new StaticNewton(asm, kkt);
+        kinematics = new Accelerations(asm, new Kkt(asm, Kkt.Geometry.PLAIN));
+        loop = new FrictionLoop(newton);
+        bounds = new double[asm.frictions.length];
+        gaps = new double[bounds.length];
+        rates = new double[6 * asm.bodies];
+        remaining = new double[bounds.length];
+        factors = new double[bounds.length];
+    }
+
+    /**
+     * Balance near {@code guess}, with drivers at the value, rate and acceleration of their motion
+     * at the guess's time. Loads of the last call serve as first guess.
+     */
+    public MovingBalance solve(State guess, Inertia inertia) {
+        MovingBalance found = search(guess, inertia);
+        if (found.outcome() != MovingBalance.Outcome.BALANCED) {
+            Arrays.fill(asm.lambda, 0);
+        }
+        return found;
+    }
+
+    private MovingBalance search(State guess, Inertia inertia) {
+        State s = guess.copy();
+        s.rest();
+        solves = 0;
+        begin(s);
+        slide(Friction.Mode.NONE);
+        if (!settle(s, 0)) {
+            return failed(s);
+        }
+        move(s, inertia);
+        double[] shares = new double[bounds.length];
+        State free = s.copy();
+        if (amplification(1, shares) < DOUBTFUL && balance(s, 1)) {
+            double amplification = amplification(1, shares);
+            if (amplification < 1 && near(free, s)) {
+                return new MovingBalance(
+                        balanced(s), MovingBalance.Outcome.BALANCED, amplification, shares, 1);
+            }
+        }
+        return march(free);
+    }
+
+    private void begin(State s) {
+        asm.refreshSettings();
+        asm.clock(s.time);
+        asm.evaluate(s);
+        for (Stop stop : asm.stops) {
+            stop.start(s, asm.phi);
+        }
+    }
+
+    private void slide(Friction.Mode mode) {
+        for (Friction f : asm.frictions) {
+            f.mode(mode);
+        }
+        asm.engage();
+    }
+
+    /** Newton with fixed friction until pose and loads stand still. */
+    private boolean settle(State s, double floor) {
+        for (int i = 0; i < MOST; i++) {
+            newton.evaluate(s, SIGMA);
+            double change = newton.solve(s);
+            boolean same = decideStops();
+            residual = newton.move(s);
+            solves++;
+            if (!(residual < 1e3)) {
+                return false;
+            }
+            double even = EVEN * newton.largestLoad() + 1e-9;
+            if (same
+                    && residual < Math.max(SETTLED, floor)
+                    && (change < even || residual < 1e-14)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean decideStops() {
+        boolean same = true;
+        double[] x = newton.kkt.vector();
+        for (Stop stop : asm.stops) {
+            int row = stop.rowAt();
+            same &= !stop.decide(asm.phi[row] + Correction.change(asm, stop, x), asm.lambda[row]);
+        }
+        asm.engage();
+        return same;
+    }
+
+    /** Velocities from the drivers, directions of slip, and inertia loads if asked for. */
+    private void move(State s, Inertia inertia) {
+        asm.evaluate(s);
+        kinematics.velocities(s);
+        double fastest = 0;
+        for (int i = 1; i < asm.bodies; i++) {
+            for (int c = 0; c < 6; c++) {
+                fastest = Math.max(fastest, Math.abs(s.v[6 * i + c]));
+            }
+        }
+        for (int k = 0; k < bounds.length; k++) {
+            Friction f = asm.frictions[k];
+            double slip = asm.rate(f, 0, s.v);
+            remaining[k] = f.slipFactor(slip);
+            f.mode(
+                    Math.abs(slip) <= STILL * fastest
+                            ? Friction.Mode.NONE
+                            : slip > 0 ? Friction.Mode.FORCE_MINUS : Friction.Mode.FORCE_PLUS);
+        }
+        asm.engage();
+        System.arraycopy(s.v, 0, rates, 0, rates.length);
+        if (inertia == Inertia.INCLUDED) {
+            kinematics.kinematicAccelerations(s);
+        } else {
+            s.rest();
+        }
+    }
+
+    /** Newton on pose, loads and bounds together; friction is scaled by {@code scale}. */
+    private boolean balance(State s, double scale) {
+        loop.forget();
+        Arrays.fill(bounds, 0);
+        double before = Double.MAX_VALUE;
+        for (int i = 0; i < MOST; i++) {
+            hold();
+            newton.evaluate(s, SIGMA);
+            double change = newton.solve(s);
+            boolean same = decideStops();
+            residual = newton.move(s);
+            solves++;
+            if (!(residual < 1e3)) {
+                return false;
+            }
+            double worst = gaps(scale);
+            double even = EVEN * newton.largestLoad() + 1e-9;
+            if (same && worst <= 1 && residual < SETTLED && (change < even || residual < 1e-14)) {
+                return true;
+            }
+            if (!loop.known() || worst > 0.3 * before) {
+                loop.sense(factors(scale));
+            }
+            double[] step = loop.correct(gaps);
+            for (int k = 0; k < bounds.length; k++) {
+                bounds[k] += step[k];
+            }
+            before = worst;
+        }
+        return false;
+    }
+
+    private void hold() {
+        for (int k = 0; k < bounds.length; k++) {
+            asm.frictions[k].bound(bounds[k]);
+        }
+        asm.engage();
+    }
+
+    /** Fills law - bound; returns the largest, in units of what is accurate enough. */
+    private double gaps(double scale) {
+        factors(scale);
+        double worst = 0;
+        double load = newton.largestLoad();
+        for (int k = 0; k < bounds.length; k++) {
+            Friction f = asm.frictions[k];
+            if (f.mode() == Friction.Mode.NONE) {
+                gaps[k] = 0;
+                continue;
+            }
+            gaps[k] = factors[k] * f.law().bound(asm.lambda) - bounds[k];
+            double fine = 10 * EVEN * Math.abs(bounds[k]) + 1e-12 * load + 1e-13;
+            worst = Math.max(worst, Math.abs(gaps[k]) / fine);
+        }
+        return worst;
+    }
+
+    /**
+     * What a law's bound is multiplied with: the share of friction looked at, and slip weakening.
+     */
+    private double[] factors(double scale) {
+        for (int k = 0; k < factors.length; k++) {
+            factors[k] = scale * remaining[k];
+        }
+        return factors;
+    }
+
+    private double amplification(double scale, double[] shares) {
+        if (bounds.length == 0) {
+            return 0;
+        }
+        loop.sense(factors(scale));
+        return loop.amplification(shares);
+    }
+
+    /**
+     * Raises friction from nothing, following the balance, as far as one exists. This finds the
+     * branch that belongs to the given loads, and the share of friction at which it runs away.
+     */
+    private MovingBalance march(State free) {
+        double[] shares = new double[bounds.length];
+        State s = free.copy();
+        Arrays.fill(asm.lambda, 0);
+        Arrays.fill(bounds, 0);
+        hold();
+        if (!settle(s, 0)) {
+            return failed(s);
+        }
+        Equilibrium last = balanced(s);
+        double reached = 0;
+        double amplification = amplification(0, shares);
+        double step = 0.25;
+        while (reached < 1 && step > 1e-4) {
+            double next = Math.min(1, reached + step);
+            State trial = s.copy();
+            double now = balance(trial, next) ? amplification(next, shares) : 1;
+            if (now < 1 && near(s, trial)) {
+                s = trial;
+                reached = next;
+                amplification = now;
+                last = balanced(s);
+            } else {
+                step *= 0.5;
+                System.arraycopy(last.multipliers(), 0, asm.lambda, 0, asm.rowCount);
+            }
+        }
+        return reached == 1
+                ? new MovingBalance(last, MovingBalance.Outcome.BALANCED, amplification, shares, 1)
+                : new MovingBalance(
+                        last, MovingBalance.Outcome.LOCKED, 1 / reached, shares, reached);
+    }
+
+    /** Whether two poses differ by give of the joints only, not by a snap to another branch. */
+    private boolean near(State a, State b) {
+        for (int i = 1; i < asm.bodies; i++) {
+            for (int c = 3 * i; c < 3 * i + 3; c++) {
+                if (!(Math.abs(a.x[c] - b.x[c]) <= SNAP * asm.reach(i))) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private Equilibrium balanced(State s) {
+        System.arraycopy(rates, 0, s.v, 0, rates.length);
+        for (int i = 0; i < asm.bodies; i++) {
+            s.spin(i);
+        }
+        return new Equilibrium(s, asm.lambda, solves, null);
+    }
+
+    private MovingBalance failed(State s) {
+        Failure why = Correction.failure(asm, newton.kkt.vector(), s.time, residual);
+        return new MovingBalance(
+                new Equilibrium(s, asm.lambda, solves, why),
+                MovingBalance.Outcome.FAILED,
+                Double.NaN,
+                new double[bounds.length],
+                0);
+    }
+}
