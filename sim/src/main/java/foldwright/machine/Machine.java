@@ -38,7 +38,7 @@ import java.util.Optional;
  * @param cables cables
  * @param measured values measured on the built machine
  */
-@Kind("A machine that folds flat.")
+@Kind(value = "A machine that folds flat.", ignored = "$schema")
 public record Machine(
         @Key(value = "What the machine is called", example = "Van bench") String name,
         @Key("What it is for") Optional<String> purpose,

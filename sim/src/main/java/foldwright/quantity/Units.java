@@ -3,7 +3,6 @@ package foldwright.quantity;
 
 import java.math.BigDecimal;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -40,11 +39,6 @@ public final class Units {
             }
         }
         return Optional.ofNullable(known);
-    }
-
-    /** The unit symbols a compound unit may be made of, prefixes included. */
-    static List<String> symbolNames() {
-        return List.copyOf(SYMBOLS.keySet());
     }
 
     private static Map<String, Unit> symbols() {

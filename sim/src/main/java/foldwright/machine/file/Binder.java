@@ -119,7 +119,8 @@ final class Binder {
         List<String> names =
                 Stream.concat(choosing.stream(), keys.stream().map(KeyOf::name)).toList();
         for (Node.Member member : members.members()) {
-            if (!names.contains(member.key())) {
+            boolean ignored = member.key().equals(type.getAnnotation(Kind.class).ignored());
+            if (!ignored && !names.contains(member.key())) {
                 String here = join(path, Words.shortened(member.key()));
                 problems.addUnknown(
                         ProblemCode.UNKNOWN_KEY, member.start(), here, member.key(), names);

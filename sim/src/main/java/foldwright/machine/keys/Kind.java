@@ -24,4 +24,7 @@ public @interface Kind {
 
     /** On a sealed interface: the word that is meant where the choosing key is left out. */
     String orElse() default "";
+
+    /** A key that is allowed and left alone, such as the one that names a schema to editors. */
+    String ignored() default "";
 }

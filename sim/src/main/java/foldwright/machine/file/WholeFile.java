@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.machine.file;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.concurrent.ThreadLocalRandom;
+
+/** Writes files that are complete or absent: beside their place first, then moved into it. */
+public final class WholeFile {
+    private WholeFile() {}
+
+    /**
+     * Writes a text as UTF-8, replacing a file of that name.
+     *
+     * @throws IOException if it cannot be written; then nothing has changed
+     */
+    public static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes bytes, replacing a file of that name.
+     *
+     * @throws IOException if they cannot be written; then nothing has changed
+     */
+    public static void write(Path file, byte[] bytes) throws IOException {
+        Path beside = beside(file, bytes);
+        try {
+            Files.move(
+                    beside,
+                    file,
+                    StandardCopyOption.ATOMIC_MOVE,
+                    StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    /**
+     * Writes a text as UTF-8 to a file that must not exist yet.
+     *
+     * @throws FileAlreadyExistsException if it exists
+     * @throws IOException if it cannot be written; then nothing has changed
+     */
+    public static void writeNew(Path file, String text) throws IOException {
+        if (Files.exists(file)) {
+            throw new FileAlreadyExistsException(file.toString());
+        }
+        Path beside = beside(file, text.getBytes(StandardCharsets.UTF_8));
+        try {
+            Files.move(beside, file); // refuses where a file has appeared meanwhile
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    private static Path beside(Path file, byte[] bytes) throws IOException {
+        String suffix = Long.toString(ThreadLocalRandom.current().nextLong() >>> 1, 36);
+        Path beside = file.resolveSibling("." + file.getFileName() + "." + suffix + ".part");
+        try {
+            return Files.write(
+                    beside, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        } catch (IOException e) {
+            Files.deleteIfExists(beside);
+            throw e;
+        }
+    }
+}
