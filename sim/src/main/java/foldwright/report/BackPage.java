@@ -4,6 +4,7 @@ package foldwright.report;
 import foldwright.study.Assessment;
 import foldwright.study.Assumption;
 import foldwright.study.Caution;
+import foldwright.study.Fact;
 import java.util.List;
 
 /** What can hurt, what was assumed, how far the numbers can be trusted, what the marks mean. */
@@ -19,6 +20,7 @@ final class BackPage {
     void write() {
         out.raw("<section class=\"page\" id=\"cautions\">");
         cautions();
+        facts();
         assumptions();
         trust();
         out.leaf(
@@ -46,6 +48,15 @@ final class BackPage {
                 "These figures do not replace a risk assessment. Local codes and the rules of your"
                         + " trade apply; work on mains voltage and guards belongs to people licensed"
                         + " for it. Unplug, and block the deck, before reaching into the lift.");
+    }
+
+    private void facts() {
+        out.leaf("h2", "Sizes and speeds").open("table.facts").open("tbody");
+        for (Fact f : assessment.facts()) {
+            out.open("tr").leaf("td", f.words()).leaf("td.n", f.value());
+            out.open("td.w").formula(f.how()).close("td", "tr");
+        }
+        out.close("tbody", "table");
     }
 
     private void assumptions() {

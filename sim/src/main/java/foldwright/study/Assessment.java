@@ -14,10 +14,15 @@ import java.util.Set;
  * @param machine the machine
  * @param checks every check, in any order
  * @param cautions what can hurt, whatever the verdicts
+ * @param facts heights, strokes, times and the like
  * @param trust how far the numbers can be trusted: energy balance, convergence
  */
 public record Assessment(
-        Machine machine, List<Check> checks, List<Caution> cautions, List<Trust> trust) {
+        Machine machine,
+        List<Check> checks,
+        List<Caution> cautions,
+        List<Fact> facts,
+        List<Trust> trust) {
 
     /**
      * One statement on the quality of a run.
@@ -32,6 +37,7 @@ public record Assessment(
         Objects.requireNonNull(machine, "machine");
         checks = List.copyOf(checks);
         cautions = List.copyOf(cautions);
+        facts = List.copyOf(facts);
         trust = List.copyOf(trust);
     }
 

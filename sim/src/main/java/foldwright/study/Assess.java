@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.study;
+
+import foldwright.lift.ForceCurve;
+import foldwright.lift.HoldResult;
+import foldwright.machine.Machine;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Every check there is, on one machine. */
+public final class Assess {
+    private Assess() {}
+
+    /**
+     * Runs all checks.
+     *
+     * @param runs the computations
+     * @param progress told in words what is being done
+     */
+    public static Assessment machine(Machine machine, Runs runs, Consumer<String> progress) {
+        progress.accept("force curve");
+        ForceCurve curve = runs.curve(machine);
+        progress.accept("holding unpowered");
+        HoldResult hold = runs.hold(machine);
+        List<Check> checks = new ArrayList<>();
+        checks.add(motor(machine, curve, runs, progress));
+        checks.addAll(new SpringChecks(machine, curve).checks());
+        checks.addAll(new JamChecks(machine).checks());
+        checks.addAll(new HoldChecks(machine, hold).checks());
+        checks.addAll(new RatingChecks(machine, curve).checks());
+        checks.addAll(new FitChecks(machine).checks());
+        new LeanCheck(machine).check().ifPresent(checks::add);
+        return new Assessment(
+                machine,
+                checks,
+                Cautions.of(machine, curve, hold),
+                Facts.of(machine, curve),
+                List.of());
+    }
+
+    private static Check motor(
+            Machine machine, ForceCurve curve, Runs runs, Consumer<String> progress) {
+        Check check = new MotorCheck(machine, curve).check();
+        if (check.verdict() == Verdict.HOLDS) {
+            return check;
+        }
+        progress.accept("what would change it");
+        Remedies remedies =
+                new Remedies(
+                        machine, check.outcome(), m -> new MotorCheck(m, runs.curve(m)).outcome());
+        return check.with(remedies.find(DriveChanges.of(machine)));
+    }
+}

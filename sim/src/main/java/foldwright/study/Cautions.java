@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.study;
+
+import foldwright.lift.Cause;
+import foldwright.lift.CurvePoint;
+import foldwright.lift.ForceCurve;
+import foldwright.lift.HoldResult;
+import foldwright.machine.Machine;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What can hurt: closing gaps, stored energy, a falling deck, turning parts, the tool. */
+final class Cautions {
+    /** Gap in which a finger is not crushed [m]. */
+    private static final double FINGER = 0.025;
+
+    /** Gap in which a hand is not crushed [m]. */
+    private static final double HAND = 0.100;
+
+    private static final String GAPS =
+            "Gaps of ISO 13854:2017 (EN 349), as listed by a national accident insurer.";
+
+    private Cautions() {}
+
+    static List<Caution> of(Machine m, ForceCurve curve, HoldResult hold) {
+        List<Caution> out = new ArrayList<>();
+        out.add(scissor(m));
+        out.add(underDeck(m));
+        springs(m, curve, out);
+        out.add(drop(m, curve, hold));
+        out.add(
+                new Caution(
+                        "Turning parts",
+                        "Screws, belts and pulleys draw in hair, sleeves and cables. Cover them, and"
+                                + " stop the motor before reaching in.",
+                        ""));
+        if (m.gantry().isPresent() || m.tool().isPresent()) {
+            out.add(
+                    new Caution(
+                            "Tool",
+                            "The tool may be hot, sharp or moving, and starts without warning. Keep"
+                                    + " hands off its work area while the machine is powered.",
+                            ""));
+        }
+        return out;
+    }
+
+    private static String mm(double metres) {
+        return Numerals.fixed(Shown.MILLIMETRE.fromSi(metres), 0) + "\u00a0mm";
+    }
+
+    private static Caution scissor(Machine m) {
+        double flat = Bench.flat(m);
+        double limit = FINGER * m.lift().stages();
+        String words =
+                limit > flat
+                        ? "Between "
+                                + mm(flat)
+                                + " and "
+                                + mm(limit)
+                                + " the openings of the scissor are under 25\u00a0mm and closing"
+                                + " arms shear a finger. Below "
+                                + mm(Math.min(HAND * m.lift().stages(), Bench.top(m)))
+                                + " they close on a hand."
+                        : "The openings of the scissor stay over 25\u00a0mm, but arms still cross"
+                                + " like shears.";
+        return new Caution("Fingers", words, GAPS);
+    }
+
+    private static Caution underDeck(Machine m) {
+        double bed = m.base().bedHeight().orElse(m.base().pinHeight()) - m.base().pinHeight();
+        double offset = bed + m.deck().undersideBelowPins();
+        double finger = FINGER + offset;
+        double hand = HAND + offset;
+        String words =
+                "Under the deck there is less than 25\u00a0mm below "
+                        + mm(finger)
+                        + " and less than 100\u00a0mm, the gap for a hand, below "
+                        + mm(hand)
+                        + " of deck pin height.";
+        return new Caution("Hand under the deck", words, GAPS);
+    }
+
+    /** Energy the springs give from flat to top: their share of the foot force over foot travel. */
+    private static void springs(Machine m, ForceCurve curve, List<Caution> out) {
+        if (m.springs().isEmpty()) {
+            return;
+        }
+        double energy = Math.abs(work(curve.raising(), Cause.SPRINGS));
+        out.add(
+                new Caution(
+                        "Stored in springs",
+                        "Folded, the helper springs hold "
+                                + Numerals.with(energy, Shown.JOULE)
+                                + ". Secure the deck before removing a pin, a nut or the latch; a"
+                                + " freed spring flies.",
+                        "Integral of the spring share of the force curve."));
+    }
+
+    /** Work of one cause over the foot travel [J]. */
+    static double work(List<CurvePoint> points, Cause cause) {
+        double work = 0;
+        for (int i = 1; i < points.size(); i++) {
+            CurvePoint a = points.get(i - 1);
+            CurvePoint b = points.get(i);
+            work +=
+                    0.5
+                            * (a.footShares().of(cause) + b.footShares().of(cause))
+                            * (b.at().footTravel() - a.at().footTravel());
+        }
+        return work;
+    }
+
+    private static Caution drop(Machine m, ForceCurve curve, HoldResult hold) {
+        double energy =
+                work(curve.raising(), Cause.DECK)
+                        + work(curve.raising(), Cause.ARMS)
+                        + work(curve.raising(), Cause.SPRINGS);
+        String words =
+                "Standing open it holds "
+                        + Numerals.with(energy, Shown.JOULE)
+                        + ", weight less springs. A stripped nut, a broken belt or a pulled pin lets"
+                        + " go of it: prop the deck before working under it.";
+        if (hold.runDown().isPresent()) {
+            words +=
+                    " With the power off it runs down and arrives with "
+                            + Numerals.with(hold.runDown().get().energy(), Shown.JOULE)
+                            + ".";
+        }
+        return new Caution("Falling deck", words, "Integral of the force curve without friction.");
+    }
+}

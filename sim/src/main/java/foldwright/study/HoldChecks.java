@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.study;
+
+import foldwright.lift.HandDrive;
+import foldwright.lift.HoldResult;
+import foldwright.machine.Machine;
+import foldwright.machine.drive.Nut;
+import foldwright.machine.drive.ScrewThread;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Does it stay where it is with the power off, and level? */
+final class HoldChecks {
+    static final String ID = "stay.hold";
+
+    private final Machine machine;
+    private final HoldResult hold;
+
+    HoldChecks(Machine machine, HoldResult hold) {
+        this.machine = machine;
+        this.hold = hold;
+    }
+
+    List<Check> checks() {
+        List<Check> out = new ArrayList<>();
+        out.add(thread());
+        level().ifPresent(out::add);
+        return out;
+    }
+
+    /** Least thread friction to expect: as given for fresh oil, else the usual one. */
+    private static double least(Machine m) {
+        Nut nut = m.drive().screw().nut();
+        return nut.frictionLow().orElse(nut.friction());
+    }
+
+    /** Numbers only, for trying changes. */
+    Outcome outcome() {
+        Optional<HoldResult.Point> worst = hold.worst();
+        double needed = worst.map(HoldResult.Point::frictionNeeded).orElse(Double.NaN);
+        Place place =
+                worst.map(p -> Place.at(p.height(), "thread at its least friction"))
+                        .orElse(Place.anywhere("nothing computed"));
+        return Outcome.of(
+                Amount.of(Math.max(0, needed), Shown.NUMBER),
+                Amount.of(least(machine), Shown.NUMBER),
+                place);
+    }
+
+    private Check thread() {
+        ScrewThread thread = machine.drive().screw().thread();
+        HandDrive drive = new HandDrive(thread.pitchDiameter(), thread.lead(), thread.flankAngle());
+        List<String> limits = new ArrayList<>();
+        limits.add("Shaking lowers friction; tap the frame when you try it.");
+        return new Check(
+                ID,
+                Question.STAY,
+                new Check.Text("Holding unpowered", hold.sentence() + ran()),
+                outcome(),
+                new Grounds(
+                        List.of(),
+                        Hand.card(drive.holdingFriction(), drive.efficiency(least(machine))),
+                        Assumptions.under(machine, "drive.screw"),
+                        List.of(),
+                        limits),
+                List.of(),
+                plot());
+    }
+
+    private String ran() {
+        return hold.runDown()
+                .map(
+                        r ->
+                                " It runs from "
+                                        + Numerals.with(r.from(), Shown.MILLIMETRE)
+                                        + " to "
+                                        + Numerals.with(r.to(), Shown.MILLIMETRE)
+                                        + " in "
+                                        + Numerals.with(r.time(), Shown.SECOND)
+                                        + " and arrives at "
+                                        + Numerals.with(
+                                                r.arrivalSpeed(), Shown.MILLIMETRE_PER_SECOND)
+                                        + " with "
+                                        + Numerals.with(r.energy(), Shown.JOULE)
+                                        + ".")
+                .orElse("");
+    }
+
+    private Optional<HeightPlot> plot() {
+        List<HoldResult.Point> points = hold.points();
+        if (points.size() < 2) {
+            return Optional.empty();
+        }
+        double least = least(machine);
+        double[] height = points.stream().mapToDouble(HoldResult.Point::height).toArray();
+        double[] needed =
+                points.stream().mapToDouble(p -> Math.max(0, p.frictionNeeded())).toArray();
+        double[] given = new double[height.length];
+        double[] margin = new double[height.length];
+        for (int i = 0; i < height.length; i++) {
+            given[i] = least;
+            margin[i] = Outcome.marginOf(needed[i], least);
+        }
+        return Optional.of(
+                new HeightPlot(
+                        new HeightPlot.Caption(
+                                "Thread friction to hold", "power off", Shown.NUMBER),
+                        Series.of(height),
+                        Series.of(needed),
+                        Optional.of(
+                                new HeightPlot.Limit(
+                                        "thread has at least", Series.of(given), Verdict.RULE)),
+                        Series.of(margin),
+                        List.of(),
+                        List.of()));
+    }
+
+    /** One side against the other at rest. */
+    private Optional<Check> level() {
+        OptionalDouble allowed = machine.limits().droop();
+        Optional<HoldResult.Point> worst =
+                hold.points().stream()
+                        .max(java.util.Comparator.comparingDouble(p -> Math.abs(p.droop())));
+        if (worst.isEmpty() || (worst.get().droop() == 0 && allowed.isEmpty())) {
+            return Optional.empty();
+        }
+        double droop = Math.abs(worst.get().droop());
+        Outcome outcome =
+                Outcome.of(
+                        Amount.of(droop, Shown.MILLIMETRE),
+                        Amount.of(allowed.orElse(Double.NaN), Shown.MILLIMETRE),
+                        Place.at(worst.get().height(), ""));
+        double phase =
+                machine.drive().lines().stream()
+                        .mapToDouble(l -> Math.abs(l.phaseError()))
+                        .max()
+                        .orElse(0);
+        double ahead = phase / (2 * Math.PI) * machine.drive().screw().thread().lead();
+        double gain =
+                machine.lift().stages() / Math.tan(Bench.angle(machine, worst.get().height()));
+        String finding =
+                "One side of the deck hangs "
+                        + outcome.required().text()
+                        + " lower than the other at "
+                        + outcome.worst().text()
+                        + (phase == 0 ? "." : ", with one screw out of step.");
+        return Optional.of(
+                new Check(
+                        "stay.level",
+                        Question.STAY,
+                        new Check.Text("Sides level", finding),
+                        outcome,
+                        Grounds.of(
+                                Hand.card(
+                                        "side difference if the sides were free of each other",
+                                        "dH = e n/tan θ",
+                                        Numerals.with(ahead, Shown.MILLIMETRE)
+                                                + " × "
+                                                + Numerals.significant(gain, 3, 2)
+                                                + " = "
+                                                + Numerals.with(ahead * gain, Shown.MILLIMETRE),
+                                        "Derivative of H = n L sin θ and x = L cos θ")),
+                        List.of(),
+                        Optional.empty()));
+    }
+}

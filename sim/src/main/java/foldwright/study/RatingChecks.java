@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.study;
+
+import foldwright.lift.ArmLoad;
+import foldwright.lift.CurvePoint;
+import foldwright.lift.ForceCurve;
+import foldwright.lift.PinLoad;
+import foldwright.lift.ScrewLoad;
+import foldwright.machine.Machine;
+import foldwright.machine.linkage.BallBearing;
+import foldwright.machine.linkage.Bush;
+import foldwright.machine.linkage.PinPlace;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+
+/** Load used over load allowed of pins, arms, screws and nuts. */
+final class RatingChecks {
+    /**
+     * Buckling load over load: one screw maker asks to stay under 80 % of the Euler load, another
+     * halves it; the careful one is taken.
+     */
+    private static final double BUCKLING = 2;
+
+    /** Whirling speed over speed: 80 % of the first critical speed, common practice, no source. */
+    private static final double WHIRLING = 1.25;
+
+    private final Machine machine;
+    private final ForceCurve curve;
+    private final List<CurvePoint> points;
+
+    RatingChecks(Machine machine, ForceCurve curve) {
+        this.machine = machine;
+        this.curve = curve;
+        points = Stream.concat(curve.raising().stream(), curve.lowering().stream()).toList();
+    }
+
+    List<Check> checks() {
+        List<Check> out = new ArrayList<>();
+        if (points.isEmpty()) {
+            return out;
+        }
+        arms().ifPresent(out::add);
+        pins().ifPresent(out::add);
+        out.add(buckling());
+        out.add(whirling());
+        nut().ifPresent(out::add);
+        return out;
+    }
+
+    private Optional<CurvePoint> most(ToDoubleFunction<CurvePoint> load) {
+        return points.stream().max(Comparator.comparingDouble(load));
+    }
+
+    private Place place(CurvePoint p, String what) {
+        String words =
+                Places.of(curve, Bench.flat(machine), Bench.top(machine), p.height()).words();
+        return Place.at(p.height(), words.isEmpty() ? what : what + ", " + words);
+    }
+
+    private Check check(String id, Check.Text text, Outcome outcome, HandCard card) {
+        return new Check(
+                id, Question.ORDER, text, outcome, Grounds.of(card), List.of(), Optional.empty());
+    }
+
+    private Optional<Check> arms() {
+        OptionalDouble strength = machine.lift().arm().material().strength();
+        Optional<CurvePoint> at =
+                most(p -> p.parts().arms().isEmpty() ? 0 : p.parts().worstArm().stress());
+        if (at.isEmpty() || at.get().parts().arms().isEmpty()) {
+            return Optional.empty();
+        }
+        ArmLoad arm = at.get().parts().worstArm();
+        Outcome outcome =
+                Outcome.of(
+                        Amount.of(arm.stress(), Shown.MEGAPASCAL),
+                        Amount.of(strength.orElse(Double.NaN), Shown.MEGAPASCAL),
+                        place(at.get(), arm.arm()));
+        double modulus =
+                2
+                        * machine.lift().arm().section().inPlaneMoment()
+                        / machine.lift().arm().section().depth();
+        String finding =
+                "The arm most bent carries "
+                        + Numerals.with(arm.bending(), Shown.NEWTON_METRE)
+                        + " at its centre pin, "
+                        + outcome.required().text()
+                        + ".";
+        HandCard card =
+                Hand.card(
+                        "stress by bending alone, hole not counted",
+                        "σ = M/Z",
+                        Numerals.with(arm.bending(), Shown.NEWTON_METRE)
+                                + " / "
+                                + Numerals.significant(modulus * 1e9, 3, 1)
+                                + " mm³ = "
+                                + Numerals.with(arm.bending() / modulus, Shown.MEGAPASCAL),
+                        "Straight beam theory");
+        return Optional.of(
+                check("order.arms", new Check.Text("Arms bending", finding), outcome, card));
+    }
+
+    private Optional<Check> pins() {
+        Optional<CurvePoint> at =
+                most(p -> p.parts().pins().isEmpty() ? 0 : p.parts().worstPin().force());
+        if (at.isEmpty() || at.get().parts().pins().isEmpty()) {
+            return Optional.empty();
+        }
+        PinLoad pin = at.get().parts().worstPin();
+        var bearing = machine.lift().pinAt(PinPlace.CENTRE).bearing();
+        String finding =
+                "The "
+                        + pin.pin()
+                        + " carries "
+                        + Numerals.with(pin.force(), Shown.NEWTON)
+                        + ", the most of all.";
+        if (bearing instanceof BallBearing ball) {
+            double rating = ball.staticRating().orElse(Double.NaN) * ball.count();
+            Outcome outcome =
+                    Outcome.of(
+                            Amount.of(pin.force(), Shown.NEWTON),
+                            Amount.of(rating, Shown.NEWTON),
+                            place(at.get(), pin.pin()));
+            HandCard card =
+                    Hand.card(
+                            "static safety of the bearings of one pin",
+                            "s0 = C0/P0",
+                            Numerals.margin(outcome.margin()),
+                            "ISO 76:2006, static load rating");
+            return Optional.of(
+                    check("order.pins", new Check.Text("Pin bearings", finding), outcome, card));
+        }
+        Bush bush = (Bush) bearing;
+        Outcome outcome =
+                Outcome.of(
+                        Amount.of(pin.pressure(), Shown.MEGAPASCAL),
+                        Amount.of(bush.allowedPressure().orElse(Double.NaN), Shown.MEGAPASCAL),
+                        place(at.get(), pin.pin()));
+        HandCard card =
+                Hand.card(
+                        "mean pressure in the bush",
+                        "p = F/(d b)",
+                        Numerals.with(pin.force(), Shown.NEWTON)
+                                + " → "
+                                + outcome.required().text(),
+                        "Projected area of a plain bearing");
+        return Optional.of(
+                check("order.pins", new Check.Text("Pin pressure", finding), outcome, card));
+    }
+
+    private Check buckling() {
+        CurvePoint at =
+                most(p -> Math.abs(p.screw().force()) / p.screw().bucklingLoad()).orElseThrow();
+        ScrewLoad s = at.screw();
+        Outcome outcome =
+                Outcome.of(
+                        Amount.of(Math.abs(s.force()), Shown.NEWTON),
+                        Amount.of(s.bucklingLoad(), Shown.NEWTON),
+                        BUCKLING,
+                        place(at, "screw"));
+        String finding =
+                "The screw carries "
+                        + outcome.required().text()
+                        + "; free over "
+                        + Numerals.with(s.freeLength(), Shown.MILLIMETRE)
+                        + " it would buckle at "
+                        + outcome.available().text()
+                        + ".";
+        HandCard card =
+                Hand.card(
+                        "load over buckling load",
+                        "F_b/F",
+                        Numerals.margin(outcome.margin()),
+                        "Column formulas of Euler and Johnson; factor 2 as the more careful of two"
+                                + " screw makers asks");
+        return check("order.buckling", new Check.Text("Screw buckling", finding), outcome, card);
+    }
+
+    private Check whirling() {
+        CurvePoint at = most(p -> p.screw().speed() / p.screw().whirlSpeed()).orElseThrow();
+        ScrewLoad s = at.screw();
+        Outcome outcome =
+                Outcome.of(
+                        Amount.of(s.speed(), Shown.REVOLUTION_PER_SECOND),
+                        Amount.of(s.whirlSpeed(), Shown.REVOLUTION_PER_SECOND),
+                        WHIRLING,
+                        place(at, "screw"));
+        String finding =
+                "The screw turns at up to "
+                        + outcome.required().text()
+                        + "; it would whirl at "
+                        + outcome.available().text()
+                        + ".";
+        HandCard card =
+                Hand.card(
+                        "whirling speed over speed",
+                        "n_w/n",
+                        Numerals.margin(outcome.margin()),
+                        "Euler-Bernoulli beam on its ends; 80 % is common practice, no source");
+        return check("order.whirling", new Check.Text("Screw whirling", finding), outcome, card);
+    }
+
+    private Optional<Check> nut() {
+        OptionalDouble allowed = machine.drive().screw().nut().allowedPressure();
+        CurvePoint at = most(p -> p.screw().nutPressure()).orElseThrow();
+        Outcome outcome =
+                Outcome.of(
+                        Amount.of(at.screw().nutPressure(), Shown.MEGAPASCAL),
+                        Amount.of(allowed.orElse(Double.NaN), Shown.MEGAPASCAL),
+                        place(at, "nut"));
+        String finding = "Pressure on the flanks of the nut is " + outcome.required().text() + ".";
+        HandCard card =
+                Hand.card(
+                        "mean pressure on the flanks",
+                        "p = F P/(π d_2 H_1 m)",
+                        outcome.required().text(),
+                        "Thread flank pressure, all engaged turns sharing alike");
+        return Optional.of(
+                check("order.nut", new Check.Text("Nut pressure", finding), outcome, card));
+    }
+}
