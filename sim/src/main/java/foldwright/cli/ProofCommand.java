@@ -119,16 +119,17 @@ final class ProofCommand implements Callable<Integer> {
     }
 
     private static String number(double value) {
-        return Numerals.significant(value, 6, 12);
+        int whole = value == 0 ? 1 : (int) Math.floor(Math.log10(Math.abs(value))) + 1;
+        return Numerals.fixed(value, Math.max(0, Math.min(12, 6 - whole)));
     }
 
     private static String size(ProofValue v, double size) {
         if (v.kind() == ProofValue.Kind.ABSOLUTE) {
-            return Numerals.significant(size, 2, 12);
+            return Numerals.number(size);
         }
         return size < 1e-6
                 ? String.format(Locale.ROOT, "%.0e", size)
-                : Numerals.significant(100 * size, 2, 5) + "%";
+                : Numerals.number(100 * size) + "%";
     }
 
     private static String summary(List<ProofValue> values) {

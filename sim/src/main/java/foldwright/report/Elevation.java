@@ -3,8 +3,7 @@ package foldwright.report;
 
 import foldwright.machine.Machine;
 import foldwright.machine.Tool;
-import foldwright.machine.linkage.ArmAngle;
-import foldwright.machine.linkage.Opening;
+import foldwright.machine.linkage.FoldGeometry;
 import foldwright.machine.linkage.PinHeight;
 import java.util.Optional;
 
@@ -13,7 +12,7 @@ import java.util.Optional;
  *
  * @param base outer length, height of the base pins above the table, inset of the fixed pins
  * @param deck the same of the deck: outer length, top above its pins, inset; underside below pins
- * @param linkage stages, arm length and depth
+ * @param linkage geometry, stages and depth of an arm
  * @param flat height of the deck pins when folded
  * @param top height of the deck pins when open
  * @param tool how far the tool hangs below the underside, if there is one
@@ -25,9 +24,15 @@ record Elevation(
 
     record Deck(double length, double topAbovePins, double inset, double underside) {}
 
-    record Linkage(int stages, double arm, double depth) {}
+    record Linkage(FoldGeometry geometry, int stages, double depth) {
+        /** Angle of the lowest arms at a height of the deck pins [rad]. */
+        double angle(double height) {
+            return geometry.angle(new PinHeight(height));
+        }
+    }
 
     static Elevation of(Machine m) {
+        FoldGeometry geometry = new FoldGeometry(m.lift());
         return new Elevation(
                 new Base(m.base().length(), m.base().pinHeight(), m.base().pinInset()),
                 new Deck(
@@ -35,20 +40,9 @@ record Elevation(
                         m.deck().topAbovePins(),
                         m.deck().pinInset(),
                         m.deck().undersideBelowPins()),
-                new Linkage(
-                        m.lift().stages(),
-                        m.lift().arm().length(),
-                        m.lift().arm().section().depth()),
-                height(m, m.lift().travel().fold().low()),
-                height(m, m.lift().travel().fold().high()),
+                new Linkage(geometry, m.lift().stages(), m.lift().arm().section().depth()),
+                geometry.height(m.lift().travel().fold().low()),
+                geometry.height(m.lift().travel().fold().high()),
                 m.tool().map(Tool::reach));
-    }
-
-    /** Height of the deck pins above the base pins at an opening [m]. */
-    static double height(Machine m, Opening opening) {
-        if (opening instanceof ArmAngle a) {
-            return m.lift().stages() * m.lift().arm().length() * Math.sin(a.angle());
-        }
-        return ((PinHeight) opening).height();
     }
 }

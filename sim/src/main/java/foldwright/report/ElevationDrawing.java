@@ -73,7 +73,11 @@ final class ElevationDrawing {
                         scale * e.base().length(),
                         scale * height);
         part(Path.box(tray), "frame");
-        for (double foot : new double[] {e.base().inset(), e.base().inset() + reach(e.flat())}) {
+        for (double foot :
+                new double[] {
+                    e.base().inset(),
+                    e.base().inset() + e.linkage().geometry().spread(e.linkage().angle(e.flat()), 0)
+                }) {
             double half = 0.5 * e.linkage().depth() + 0.004;
             part(
                     Path.polygon(
@@ -131,27 +135,43 @@ final class ElevationDrawing {
         part(deckPlate(e.flat()), "frame");
     }
 
-    private double reach(double height) {
-        double h = height / e.linkage().stages();
-        return Math.sqrt(Math.max(0, e.linkage().arm() * e.linkage().arm() - h * h));
+    /** x of the pin at the fixed end of a level [m]. */
+    private double start(double angle, int level) {
+        return e.base().inset() + e.linkage().geometry().levelStart(angle, level);
+    }
+
+    /** x of the pin at the sliding end of a level [m]. */
+    private double end(double angle, int level) {
+        return start(angle, level) + e.linkage().geometry().spread(angle, level);
+    }
+
+    private double level(double angle, int level) {
+        return e.linkage().geometry().levelHeight(angle, level);
     }
 
     private void arms(double height) {
-        double h = height / e.linkage().stages();
-        double x0 = e.base().inset();
-        double x1 = x0 + reach(height);
+        double a = e.linkage().angle(height);
         double r = 0.5 * scale * e.linkage().depth();
-        for (int stage = 0; stage < e.linkage().stages(); stage++) {
-            capsule(x(x1), y(stage * h), x(x0), y((stage + 1) * h), r);
-            capsule(x(x0), y(stage * h), x(x1), y((stage + 1) * h), r);
+        for (int k = 0; k < e.linkage().stages(); k++) {
+            capsule(x(end(a, k)), y(level(a, k)), x(start(a, k + 1)), y(level(a, k + 1)), r);
+            capsule(x(start(a, k)), y(level(a, k)), x(end(a, k + 1)), y(level(a, k + 1)), r);
         }
-        for (int level = 0; level <= e.linkage().stages(); level++) {
-            pin(x(x0), y(level * h), r);
-            pin(x(x1), y(level * h), r);
-            if (level < e.linkage().stages()) {
-                pin(x(0.5 * (x0 + x1)), y((level + 0.5) * h), r);
+        for (int k = 0; k <= e.linkage().stages(); k++) {
+            pin(x(start(a, k)), y(level(a, k)), r);
+            pin(x(end(a, k)), y(level(a, k)), r);
+            if (k < e.linkage().stages()) {
+                crossing(a, k, r);
             }
         }
+    }
+
+    /** The centre pin: where the two arms of a stage cross. */
+    private void crossing(double a, int k, double r) {
+        double below = end(a, k) - start(a, k);
+        double above = end(a, k + 1) - start(a, k + 1);
+        double part = below / (below + above);
+        double across = start(a, k) + part * (end(a, k + 1) - start(a, k));
+        pin(x(across), y(level(a, k) + part * (level(a, k + 1) - level(a, k))), r);
     }
 
     private void capsule(double xa, double ya, double xb, double yb, double r) {
@@ -177,13 +197,13 @@ final class ElevationDrawing {
         Pen pen = Pen.of(ink(Ground.INK3), 1.2).dashed(Dash.DASHED);
         on.stroke(deckPlate(e.top()), pen);
         on.stroke(gantry(e.top()), pen);
-        double h = e.top() / e.linkage().stages();
-        double x0 = x(e.base().inset());
-        double x1 = x(e.base().inset() + reach(e.top()));
+        double a = e.linkage().angle(e.top());
         Path lines = new Path();
-        for (int stage = 0; stage < e.linkage().stages(); stage++) {
-            lines.start(x0, y(stage * h)).point(x1, y((stage + 1) * h));
-            lines.start(x1, y(stage * h)).point(x0, y((stage + 1) * h));
+        for (int k = 0; k < e.linkage().stages(); k++) {
+            lines.start(x(start(a, k)), y(level(a, k)));
+            lines.point(x(end(a, k + 1)), y(level(a, k + 1)));
+            lines.start(x(end(a, k)), y(level(a, k)));
+            lines.point(x(start(a, k + 1)), y(level(a, k + 1)));
         }
         on.stroke(lines, pen);
         e.tool().ifPresent(reach -> tool(reach, pen));

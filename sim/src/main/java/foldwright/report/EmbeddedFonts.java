@@ -32,6 +32,12 @@ public final class EmbeddedFonts {
                     Face.SANS_SEMIBOLD,
                     Face.SANS_ITALIC);
 
+    /** What a browser needs; layout features are not used. */
+    private static final List<String> TABLES =
+            List.of(
+                    "head", "hhea", "maxp", "hmtx", "cmap", "glyf", "loca", "name", "post", "OS/2",
+                    "cvt ", "fpgm", "prep");
+
     private EmbeddedFonts() {}
 
     /** Rules for a text: every face with the signs of the text that it has. */
@@ -74,7 +80,7 @@ public final class EmbeddedFonts {
     private static byte[] subset(Face face, Set<Integer> signs) {
         try (InputStream in = face.open();
                 TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in))) {
-            TTFSubsetter cut = new TTFSubsetter(font);
+            TTFSubsetter cut = new TTFSubsetter(font, TABLES);
             cut.setPrefix("FOLDED");
             cut.addAll(signs);
             ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -21,7 +21,7 @@ final class HandCards {
             }
             out.open("p.sum").formula(step.formula());
             if (!step.numbers().isEmpty()) {
-                out.raw("<br>").open("span").text("= " + step.numbers()).close("span");
+                out.raw("<br>").open("span").text("= " + Sums.set(step.numbers())).close("span");
             }
             out.close("p");
         }

@@ -44,17 +44,18 @@ final class Html {
         return close(dot < 0 ? element : element.substring(0, dot));
     }
 
-    /** A formula: known symbols and {@code x_y} get their subscripts. */
+    /** A formula: known symbols and {@code x_y} get their subscripts, {@code x^y} its exponent. */
     Html formula(String text) {
-        String safe = SvgSurface.escape(text);
-        out.append(
+        String safe = SvgSurface.escape(Sums.set(text));
+        String lowered =
                 SUBSCRIPT
                         .matcher(safe)
                         .replaceAll(
                                 m -> {
                                     String s = m.group().replaceAll("[_{}]", "");
                                     return s.charAt(0) + "<sub>" + s.substring(1) + "</sub>";
-                                }));
+                                });
+        out.append(lowered.replaceAll("\\^(\\w+)", "<sup>$1</sup>"));
         return this;
     }
 

@@ -14,17 +14,21 @@ import foldwright.study.Numerals;
 import foldwright.study.Outcome;
 import foldwright.study.Share;
 import java.util.Locale;
+import java.util.Optional;
 
 /** One question: all its checks in a table, then each with its plot, shares and hand sum. */
 final class QuestionPage {
     private static final double FIGURE = 360;
+    private static final double HEIGHT = 380;
 
     private final Html out;
     private final Palette palette;
     private final Answer answer;
+    private final Optional<Check> onFrontPage;
     private int drawings;
 
-    QuestionPage(Html out, Palette palette, Answer answer) {
+    QuestionPage(Html out, Palette palette, Answer answer, Optional<Check> onFrontPage) {
+        this.onFrontPage = onFrontPage;
         this.out = out;
         this.palette = palette;
         this.answer = answer;
@@ -58,15 +62,25 @@ final class QuestionPage {
     private void check(Check c) {
         out.open("article").open("h2").mark(c.verdict()).text(c.title()).close("h2");
         out.leaf("p", c.finding());
-        c.plot().ifPresent(p -> figures(c, p));
+        boolean split = c.plot().map(p -> !p.layers().isEmpty()).orElse(false);
+        if (split) {
+            budget(c, c.plot().get());
+        }
         out.open("section.two").open("div");
-        if (!c.remedies().isEmpty()) {
+        if (!split) {
+            c.plot().ifPresent(this::figure);
+        }
+        if (onFrontPage.filter(c::equals).isPresent()) {
+            out.leaf("p.limit", "What would change it, and the sum by hand: first page.");
+        } else if (!c.remedies().isEmpty()) {
             out.leaf("h3", "What would change it");
             FrontPage.bars(out, palette, c.outcome(), c.remedies(), prefix());
         }
         c.grounds().limits().forEach(l -> out.leaf("p.limit", l));
         out.close("div");
-        HandCards.card(out, c);
+        if (onFrontPage.filter(c::equals).isEmpty()) {
+            HandCards.card(out, c);
+        }
         out.close("section", "article");
     }
 
@@ -74,23 +88,24 @@ final class QuestionPage {
         return answer.question().name().toLowerCase(Locale.ROOT) + drawings++;
     }
 
-    private void figures(Check c, HeightPlot plot) {
-        double height = 380;
-        out.open("figure.plate");
-        SvgSurface curve = new SvgSurface(palette, FIGURE, height, prefix());
-        HeightFigure.draw(curve, new Box(0, 0, FIGURE, height), plot);
+    private void figure(HeightPlot plot) {
+        SvgSurface curve = new SvgSurface(palette, FIGURE, HEIGHT, prefix());
+        HeightFigure.draw(curve, new Box(0, 0, FIGURE, HEIGHT), plot);
         out.raw(curve.inline(Spoken.of(plot)));
-        if (!plot.layers().isEmpty()) {
-            out.open("div.budget");
-            stack(plot, height);
-            shares(c);
-            out.close("div");
-        }
-        out.close("figure");
     }
 
-    private void stack(HeightPlot plot, double height) {
-        double width = 200;
+    private void budget(Check c, HeightPlot plot) {
+        out.open("figure.plate").open("div");
+        figure(plot);
+        out.close("div").open("div.budget");
+        stack(plot);
+        shares(c);
+        out.close("div", "figure");
+    }
+
+    private void stack(HeightPlot plot) {
+        double width = 170;
+        double height = HEIGHT;
         SvgSurface on = new SvgSurface(palette, width, height, prefix());
         Box box =
                 new Box(

@@ -36,7 +36,7 @@ public final class Report {
         new FrontPage(body, palette, assessment).write(date);
         for (Answer answer : assessment.answers()) {
             if (!answer.checks().isEmpty()) {
-                new QuestionPage(body, palette, answer).write();
+                new QuestionPage(body, palette, answer, assessment.headline().speaker()).write();
             }
         }
         new BackPage(body, assessment).write();

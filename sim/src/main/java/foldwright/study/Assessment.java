@@ -48,11 +48,11 @@ public record Assessment(
                 .toList();
     }
 
-    /** The answer that must be heard first. */
+    /** The answer that must be heard first: the most urgent, among equals the first asked. */
     public Answer headline() {
         return answers().stream()
                 .filter(a -> !a.checks().isEmpty())
-                .min(Comparator.comparing(a -> a.checks().get(0).outcome(), Outcome.WORST_FIRST))
+                .min(Comparator.comparingInt(a -> -a.verdict().urgency()))
                 .orElse(answers().get(0));
     }
 

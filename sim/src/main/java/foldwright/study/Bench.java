@@ -2,8 +2,7 @@
 package foldwright.study;
 
 import foldwright.machine.Machine;
-import foldwright.machine.linkage.ArmAngle;
-import foldwright.machine.linkage.Opening;
+import foldwright.machine.linkage.FoldGeometry;
 import foldwright.machine.linkage.PinHeight;
 
 /** Numbers of a machine that several checks need. All of them SI. */
@@ -13,25 +12,17 @@ final class Bench {
 
     private Bench() {}
 
-    /** Height of the deck pins above the base pins at an opening [m]. */
-    static double height(Machine m, Opening opening) {
-        if (opening instanceof ArmAngle a) {
-            return m.lift().stages() * m.lift().arm().length() * Math.sin(a.angle());
-        }
-        return ((PinHeight) opening).height();
-    }
-
     static double flat(Machine m) {
-        return height(m, m.lift().travel().fold().low());
+        return new FoldGeometry(m.lift()).height(m.lift().travel().fold().low());
     }
 
     static double top(Machine m) {
-        return height(m, m.lift().travel().fold().high());
+        return new FoldGeometry(m.lift()).height(m.lift().travel().fold().high());
     }
 
-    /** Arm angle at a height of the deck pins [rad]. */
+    /** Angle of the lowest arms at a height of the deck pins [rad]. */
     static double angle(Machine m, double height) {
-        return Math.asin(height / (m.lift().stages() * m.lift().arm().length()));
+        return new FoldGeometry(m.lift()).angle(new PinHeight(height));
     }
 
     /** Weight of all the lift raises, arms not counted [N]. */

@@ -100,7 +100,7 @@ public final class CurvePlots {
         String count = screws == 1 ? "one screw " : screws + " screws ";
         String belt =
                 machine.drive().transmission() instanceof BeltReduction b
-                        ? ", belt " + Numerals.significant(b.teeth().ratio(), 3, 2) + ":1"
+                        ? ", belt " + Numerals.given(b.teeth().ratio()) + ":1"
                         : "";
         return count + machine.drive().screw().thread().name() + belt;
     }

@@ -54,8 +54,8 @@ final class DriveChanges {
             double d = Math.min(pin.diameter(), 0.006);
             out.add(
                     new Change(
-                            "bronze bushes, "
-                                    + Numerals.significant(Shown.MILLIMETRE.fromSi(d), 2, 1)
+                            "bronze bushes on "
+                                    + Numerals.given(Shown.MILLIMETRE.fromSi(d))
                                     + " mm pins",
                             x ->
                                     Edit.with(
@@ -108,7 +108,7 @@ final class DriveChanges {
                     Teeth wheels = new Teeth(belt.teeth().motor(), teeth);
                     out.add(
                             new Change(
-                                    "belt " + Numerals.significant(wheels.ratio(), 2, 1) + ":1",
+                                    "belt " + Numerals.given(wheels.ratio()) + ":1",
                                     x -> Edit.with(x, "drive.transmission.teeth", wheels)));
                 }
             }
@@ -129,7 +129,7 @@ final class DriveChanges {
         }
         return Optional.of(
                 new Change(
-                        "grease the thread, friction 0.10",
+                        "grease the thread to friction 0.10",
                         x -> {
                             var nut = x.drive().screw().nut();
                             double low = Math.min(GREASED, nut.frictionLow().orElse(GREASED));

@@ -35,9 +35,7 @@ final class Facts {
         out.add(
                 new Fact(
                         "turns of screw, of motor",
-                        Numerals.significant(turns, 3, 1)
-                                + ", "
-                                + Numerals.significant(turns * ratio, 3, 1),
+                        Numerals.number(turns) + ", " + Numerals.number(turns * ratio),
                         "stroke/lead, × belt"));
         if (m.drive().source() instanceof StepperDrive stepper) {
             double step =

@@ -158,7 +158,7 @@ final class HoldChecks {
                                         "dH = e n/tan θ",
                                         Numerals.with(ahead, Shown.MILLIMETRE)
                                                 + " × "
-                                                + Numerals.significant(gain, 3, 2)
+                                                + Numerals.number(gain)
                                                 + " = "
                                                 + Numerals.with(ahead * gain, Shown.MILLIMETRE),
                                         "Derivative of H = n L sin θ and x = L cos θ")),

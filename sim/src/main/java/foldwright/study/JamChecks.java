@@ -90,7 +90,7 @@ final class JamChecks {
                                         "guide length at which an offset push jams",
                                         "s = 2 μ e",
                                         "2 × "
-                                                + Numerals.significant(end.friction(), 3, 4)
+                                                + Numerals.number(end.friction())
                                                 + " × "
                                                 + Numerals.with(
                                                         Math.abs(end.pushOffset()),

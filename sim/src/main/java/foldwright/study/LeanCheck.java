@@ -2,8 +2,10 @@
 package foldwright.study;
 
 import foldwright.machine.Machine;
+import foldwright.machine.Measured;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Lean of the deck under the asked acceleration, from a pull test: force of the moving mass over
@@ -19,15 +21,15 @@ final class LeanCheck {
 
     Optional<Check> check() {
         var limits = machine.limits();
-        if (limits.lateralStiffness().isEmpty()
-                || limits.lean().isEmpty()
-                || machine.gantryOnDeck().isEmpty()) {
+        OptionalDouble pulled =
+                machine.measured().map(Measured::lateralStiffness).orElse(OptionalDouble.empty());
+        if (pulled.isEmpty() || limits.lean().isEmpty() || machine.gantryOnDeck().isEmpty()) {
             return Optional.empty();
         }
         var gantry = machine.gantryOnDeck().get();
         double mass = gantry.movingMass();
         double acceleration = gantry.moves().acceleration();
-        double stiffness = limits.lateralStiffness().getAsDouble();
+        double stiffness = pulled.getAsDouble();
         double lean = mass * acceleration / stiffness;
         Outcome outcome =
                 Outcome.of(
@@ -65,7 +67,7 @@ final class LeanCheck {
                         new Grounds(
                                 List.of(),
                                 card,
-                                Assumptions.under(machine, "limits.lateralStiffness"),
+                                Assumptions.under(machine, "measured.lateralStiffness"),
                                 List.of(),
                                 List.of(
                                         "Steady lean only: the sway after a sudden start is up to"

@@ -96,7 +96,7 @@ final class RatingChecks {
                         "σ = M/Z",
                         Numerals.with(arm.bending(), Shown.NEWTON_METRE)
                                 + " / "
-                                + Numerals.significant(modulus * 1e9, 3, 1)
+                                + Numerals.number(modulus * 1e9)
                                 + " mm³ = "
                                 + Numerals.with(arm.bending() / modulus, Shown.MEGAPASCAL),
                         "Straight beam theory");

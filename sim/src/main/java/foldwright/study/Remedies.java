@@ -14,6 +14,7 @@ import java.util.function.Function;
 final class Remedies {
     private static final int MOST_SHOWN = 6;
     private static final int MOST_TOGETHER = 4;
+    private static final int MOST_PAIRS = 2;
 
     /** A change must better the margin by this factor to be shown. */
     private static final double WORTH_IT = 1.02;
@@ -35,6 +36,10 @@ final class Remedies {
     }
 
     private record Tried(Change change, Outcome outcome) {
+        int size() {
+            return change.words().split(", ").length;
+        }
+
         double merit() {
             return outcome.margin() / outcome.holdsFrom();
         }
@@ -64,22 +69,26 @@ final class Remedies {
         return new Tried(c, run.apply(c.apply().apply(machine)));
     }
 
+    /**
+     * The best change with each other one; from the best of these on with a third and a fourth,
+     * until one holds.
+     */
     private List<Tried> together(List<Tried> single) {
         List<Tried> out = new ArrayList<>();
         Tried sum = single.get(0);
-        for (int i = 1; i < single.size() && out.size() + 1 < MOST_TOGETHER; i++) {
-            Change next = single.get(i).change();
-            if (sameKind(sum.change(), next)) {
-                continue;
+        while (sum.outcome().verdict() != Verdict.HOLDS && sum.size() < MOST_TOGETHER) {
+            List<Tried> more = new ArrayList<>();
+            for (Tried other : single) {
+                if (!sameKind(sum.change(), other.change())) {
+                    more.add(attempt(sum.change().and(other.change())));
+                }
             }
-            Tried more = attempt(sum.change().and(next));
-            if (more.merit() > WORTH_IT * sum.merit()) {
-                sum = more;
-                out.add(more);
-            }
-            if (sum.outcome().verdict() == Verdict.HOLDS) {
+            more.sort(Comparator.comparingDouble(Tried::merit).reversed());
+            if (more.isEmpty() || more.get(0).merit() < WORTH_IT * sum.merit()) {
                 break;
             }
+            more.stream().limit(MOST_PAIRS).forEach(out::add);
+            sum = more.get(0);
         }
         return out;
     }

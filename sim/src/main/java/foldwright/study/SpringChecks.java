@@ -189,7 +189,7 @@ final class SpringChecks {
                                         "dH = b n/tan θ",
                                         Numerals.with(play, Shown.MILLIMETRE)
                                                 + " × "
-                                                + Numerals.significant(gain, 3, 2)
+                                                + Numerals.number(gain)
                                                 + " = "
                                                 + outcome.required().text(),
                                         "Derivative of H = n L sin θ and x = L cos θ")),

@@ -11,7 +11,6 @@ import foldwright.report.draw.Path;
 import foldwright.report.draw.Pen;
 import foldwright.report.draw.Surface;
 import foldwright.study.HeightPlot;
-import foldwright.study.Numerals;
 import foldwright.study.Shown;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -127,7 +126,7 @@ public final class BudgetStack {
             on.text(
                     at,
                     box.bottom() + 19,
-                    Numerals.fixed(tick, x.decimals(5)),
+                    Ticks.text(tick, x.decimals(5)),
                     type.tick().aligned(Align.MIDDLE));
         }
     }

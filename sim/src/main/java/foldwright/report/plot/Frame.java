@@ -9,7 +9,6 @@ import foldwright.report.draw.Path;
 import foldwright.report.draw.Pen;
 import foldwright.report.draw.Surface;
 import foldwright.study.HeightPlot;
-import foldwright.study.Numerals;
 
 /** Titles, axes and ticks of the plots whose value stands upright over a lying axis. */
 final class Frame {
@@ -56,7 +55,7 @@ final class Frame {
             on.text(
                     inner.x() - 8,
                     at + 4.5,
-                    Numerals.fixed(tick, y.decimals(5)),
+                    Ticks.text(tick, y.decimals(5)),
                     type.tick().aligned(Align.END));
         }
     }
@@ -74,7 +73,7 @@ final class Frame {
             on.text(
                     at,
                     inner.bottom() + 19,
-                    Numerals.fixed(tick, x.decimals(6)),
+                    Ticks.text(tick, x.decimals(6)),
                     type.tick().aligned(Align.MIDDLE));
         }
         on.text(inner.right(), inner.bottom() + 35, name, type.tick().aligned(Align.END));

@@ -199,7 +199,7 @@ public final class NeedPlot {
             on.text(
                     at,
                     box.bottom() + 19,
-                    Numerals.fixed(tick, x.decimals(most)),
+                    Ticks.text(tick, x.decimals(most)),
                     type.tick().aligned(Align.MIDDLE));
         }
         if (cut) {
@@ -250,7 +250,7 @@ public final class NeedPlot {
             double at = x(limit.values().over(plot.height(), band.to()));
             Marks.draw(on, Verdict.FAILS, at, y, 11);
             String words =
-                    "not enough below\u00a0"
+                    "fails below\u00a0"
                             + Numerals.fixed(Shown.MILLIMETRE.fromSi(band.to()), 0)
                             + "\u00a0mm";
             TextStyle style =

@@ -129,7 +129,7 @@ public final class SignedChart {
             on.text(
                     x.at(tick),
                     inner.bottom() + 19,
-                    Numerals.fixed(tick, x.decimals(4)),
+                    Ticks.text(tick, x.decimals(4)),
                     type.tick().aligned(Align.MIDDLE));
         }
         Scale shown =
@@ -142,7 +142,7 @@ public final class SignedChart {
             on.text(
                     inner.x() - 8,
                     shown.at(tick) + 4.5,
-                    Numerals.fixed(tick, shown.decimals(6)),
+                    Ticks.text(tick, shown.decimals(6)),
                     type.tick().aligned(Align.END));
         }
         on.text(inner.x() - 8, inner.y() - 9, wayUnit.symbol(), type.tick().aligned(Align.END));
