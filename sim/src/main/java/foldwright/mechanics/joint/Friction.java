@@ -83,6 +83,11 @@ public final class Friction extends ScalarRow {
         slidingBound = bound * slipFactor(speed);
     }
 
+    /** Sets the size of the sliding force [N, N m] and leaves the sticking bound. */
+    public void slideAt(double force) {
+        slidingBound = force;
+    }
+
     /** Sets the bound itself [N, N m]; for solvers that iterate on it. */
     public void bound(double limit) {
         bound = limit;

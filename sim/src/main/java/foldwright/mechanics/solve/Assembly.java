@@ -243,6 +243,15 @@ final class Assembly {
                 load[k + 2] - j[n + 6] * ax - j[n + 7] * ay - j[n + 8] * az - wx * hy + wy * hx;
     }
 
+    /** Largest multiplier [N, N m]. */
+    double largestLoad() {
+        double most = 0;
+        for (int i = 0; i < rowCount; i++) {
+            most = Math.max(most, Math.abs(lambda[i]));
+        }
+        return most;
+    }
+
     /** Rate of row {@code i} of a block [m/s or rad/s]. */
     double rate(Rows r, int i, double[] v) {
         double sum = 0;

@@ -14,7 +14,8 @@ import java.util.Arrays;
  * however hard it is driven.
  */
 final class FrictionLoop {
-    private final StaticNewton newton;
+    private final Assembly asm;
+    private final Kkt kkt;
     private final Friction[] frictions;
     private final int n;
     private final double[][] b;
@@ -23,18 +24,24 @@ final class FrictionLoop {
     private final double[] step;
     private final double[] trial;
     private final double[] direction;
+
+    /** Solution of the system for a unit of friction in each sliding row. */
+    private final double[][] responses;
+
     private boolean known;
 
-    FrictionLoop(StaticNewton newton) {
-        this.newton = newton;
-        frictions = newton.asm.frictions;
+    FrictionLoop(Assembly asm, Kkt kkt) {
+        this.asm = asm;
+        this.kkt = kkt;
+        frictions = asm.frictions;
         n = frictions.length;
         b = new double[n][n];
         lu = new double[n][n];
         order = new int[n];
+        responses = new double[n][kkt.dimension()];
         step = new double[n];
-        trial = new double[newton.asm.rowCount];
-        direction = new double[newton.asm.rowCount];
+        trial = new double[asm.rowCount];
+        direction = new double[asm.rowCount];
     }
 
     boolean known() {
@@ -49,8 +56,8 @@ final class FrictionLoop {
     void sense(double[] factors) {
         for (int f = 0; f < n; f++) {
             double sign = Math.signum(direction(f));
-            for (double[] row : b) {
-                row[f] = 0;
+            for (int k = 0; k < n; k++) {
+                b[k][f] = 0;
             }
             if (sign != 0) {
                 respond(f, sign, factors);
@@ -75,8 +82,7 @@ final class FrictionLoop {
 
     /** Column f of B: multipliers' response to a unit of friction, then differences of the laws. */
     private void respond(int f, double sign, double[] factors) {
-        Assembly asm = newton.asm;
-        double[] x = newton.kkt.vector();
+        double[] x = responses[f];
         Arrays.fill(x, 0);
         Rows r = frictions[f];
         for (int k = 0; k < r.count(); k++) {
@@ -85,14 +91,14 @@ final class FrictionLoop {
                 x[6 * body - 6 + c] += sign * asm.g[r.gAt() + 6 * k + c];
             }
         }
-        newton.kkt.solve();
+        kkt.solve(x);
         double most = 0;
         for (int row = 0; row < asm.rowCount; row++) {
-            direction[row] = asm.engaged[row] ? -x[newton.kkt.rowPlace(row)] : 0;
+            direction[row] = asm.engaged[row] ? -x[kkt.rowPlace(row)] : 0;
             most = Math.max(most, Math.abs(direction[row]));
         }
         direction[r.rowAt()] = sign;
-        double eps = 1e-5 * Math.max(newton.largestLoad(), 1e-3) / Math.max(most, 1e-12);
+        double eps = 1e-5 * Math.max(asm.largestLoad(), 1e-3) / Math.max(most, 1e-12);
         for (int k = 0; k < n; k++) {
             if (direction(k) != 0 && frictions[k].law().source() != null) {
                 b[k][f] = factors[k] * (law(k, eps) - law(k, -eps)) / (2 * eps);
@@ -102,7 +108,7 @@ final class FrictionLoop {
 
     private double law(int k, double eps) {
         Rows source = frictions[k].law().source();
-        double[] lambda = newton.asm.lambda;
+        double[] lambda = asm.lambda;
         for (int i = source.rowAt(); i < source.rowAt() + source.size(); i++) {
             trial[i] = lambda[i] + eps * direction[i];
         }
@@ -126,6 +132,19 @@ final class FrictionLoop {
             step[i] /= lu[i][i];
         }
         return step;
+    }
+
+    /** Adds to a solution of the system what a change {@code step} of the bounds does. */
+    void respond(double[] change, double[] x) {
+        for (int f = 0; f < n; f++) {
+            double d = change[f];
+            if (d != 0) {
+                double[] r = responses[f];
+                for (int i = 0; i < r.length; i++) {
+                    x[i] += d * r[i];
+                }
+            }
+        }
     }
 
     /** LU with row exchanges, rows kept in {@link #order}. */

@@ -56,7 +56,7 @@ public final class Kinetostatics {
         Kkt kkt = new Kkt(asm, Kkt.Geometry.LOADED);
         newton = new StaticNewton(asm, kkt);
         kinematics = new Accelerations(asm, new Kkt(asm, Kkt.Geometry.PLAIN));
-        loop = new FrictionLoop(newton);
+        loop = new FrictionLoop(asm, kkt);
         bounds = new double[asm.frictions.length];
         gaps = new double[bounds.length];
         rates = new double[6 * asm.bodies];
@@ -125,7 +125,7 @@ public final class Kinetostatics {
             if (!(residual < 1e3)) {
                 return false;
             }
-            double even = EVEN * newton.largestLoad() + 1e-9;
+            double even = EVEN * asm.largestLoad() + 1e-9;
             if (same
                     && residual < Math.max(SETTLED, floor)
                     && (change < even || residual < 1e-14)) {
@@ -190,7 +190,7 @@ public final class Kinetostatics {
                 return false;
             }
             double worst = gaps(scale);
-            double even = EVEN * newton.largestLoad() + 1e-9;
+            double even = EVEN * asm.largestLoad() + 1e-9;
             if (same && worst <= 1 && residual < SETTLED && (change < even || residual < 1e-14)) {
                 return true;
             }
@@ -217,7 +217,7 @@ public final class Kinetostatics {
     private double gaps(double scale) {
         factors(scale);
         double worst = 0;
-        double load = newton.largestLoad();
+        double load = asm.largestLoad();
         for (int k = 0; k < bounds.length; k++) {
             Friction f = asm.frictions[k];
             if (f.mode() == Friction.Mode.NONE) {

@@ -277,6 +277,11 @@ final class Kkt implements Stiffness {
         ldl.factor();
     }
 
+    /** Solves in place on a vector of the caller. */
+    void solve(double[] x) {
+        ldl.solve(x);
+    }
+
     /** Solves in place on {@link #vector}. */
     void solve() {
         ldl.solve(work);

@@ -15,6 +15,7 @@ final class Newton {
     private final Scheme scheme;
     private final Settings settings;
     private final Kkt kkt;
+    private final SlidingFriction sliding;
     private final Keeping keeping = new Keeping();
     private long solves;
     private long factorisations;
@@ -30,6 +31,7 @@ final class Newton {
         this.scheme = scheme;
         this.settings = settings;
         kkt = new Kkt(asm, Kkt.Geometry.PLAIN);
+        sliding = new SlidingFriction(asm, kkt);
     }
 
     long solves() {
@@ -43,6 +45,7 @@ final class Newton {
     /** The next step factorises. */
     void forget() {
         factored = false;
+        sliding.forget();
     }
 
     void startAccelerations(State s, boolean fresh) {
@@ -59,7 +62,7 @@ final class Newton {
         asm.clock(end);
         scheme.predict(s, h, asm.lambda);
         s.time = end;
-        boundsFromLoads(s);
+        sliding.begin(s);
         asm.engage();
         boolean renew = !factored || h != factoredStep || keeping.renew(age);
         double before = 0;
@@ -68,12 +71,12 @@ final class Newton {
             if (renew) {
                 factor(s, h);
             }
-            solve(s);
+            boolean even = solve(s);
             last = Correction.size(asm, kkt.vector());
             if (!(last < 1e6)) {
                 break;
             }
-            boolean settled = decide(s);
+            boolean settled = decide(s) && even;
             scheme.correct(s, kkt.vector());
             if (jumped) {
                 break;
@@ -86,12 +89,15 @@ final class Newton {
                 age++;
                 return true;
             }
+            if (modesChanged) {
+                sliding.forget();
+            }
             renew = modesChanged || (i > 0 && last > Keeping.SLOW * before);
             asm.engage();
             before = last;
         }
         scheme.giveUp();
-        factored = false;
+        forget();
         return false;
     }
 
@@ -100,22 +106,15 @@ final class Newton {
         kkt.factor();
         factorisations++;
         factored = true;
+        if (h != factoredStep) {
+            sliding.forget();
+        }
         factoredStep = h;
         age = 0;
     }
 
-    private void boundsFromLoads(State s) {
-        for (Friction f : asm.frictions) {
-            f.load(asm.lambda, slipSpeed(f, s));
-        }
-    }
-
-    private double slipSpeed(Friction f, State s) {
-        // the Jacobian is that of the last evaluation, one step old: enough for a slip speed
-        return asm.rate(f, 0, s.v);
-    }
-
-    private void solve(State s) {
+    /** One solve; true if the friction of sliding rows agrees with the loads found. */
+    private boolean solve(State s) {
         asm.react();
         double[] x = kkt.vector();
         asm.imbalance(s, x);
@@ -136,24 +135,25 @@ final class Newton {
         }
         kkt.solve();
         solves++;
+        boolean even = sliding.balance(s, x);
         for (int row = 0; row < asm.rowCount; row++) {
             if (asm.engaged[row]) {
                 asm.lambda[row] -= x[kkt.rowPlace(row)];
             }
         }
+        return even;
     }
 
     /** Friction and stops after an update; true if nothing that matters changed. */
     private boolean decide(State s) {
         double[] x = kkt.vector();
         modesChanged = false;
-        boolean steady = true;
         for (Friction f : asm.frictions) {
             int row = f.rowAt();
-            double used = f.bound();
-            f.load(asm.lambda, slipSpeed(f, s));
+            if (f.mode() == Friction.Mode.STICK) {
+                f.load(asm.lambda, 0);
+            }
             modesChanged |= f.decide(asm.phi[row] + Correction.change(asm, f, x), asm.lambda[row]);
-            steady &= Math.abs(f.bound() - used) <= 1e-3 * Math.max(used, f.bound()) + 1e-9;
         }
         for (Stop stop : asm.stops) {
             int row = stop.rowAt();
@@ -165,7 +165,7 @@ final class Newton {
             double most = f.largestUpdate();
             jumped |= most < Double.POSITIVE_INFINITY && Math.abs(f.change(x, -6)) > most;
         }
-        return steady && !modesChanged;
+        return !modesChanged;
     }
 
     Failure failure(double time) {

@@ -58,13 +58,4 @@ final class StaticNewton {
         Correction.apply(s, kkt.vector(), e > LONGEST ? LONGEST / e : 1);
         return e;
     }
-
-    /** Largest multiplier [N, N m]. */
-    double largestLoad() {
-        double most = 0;
-        for (double l : asm.lambda) {
-            most = Math.max(most, Math.abs(l));
-        }
-        return most;
-    }
 }

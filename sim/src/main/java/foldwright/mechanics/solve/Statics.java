@@ -77,7 +77,7 @@ public final class Statics {
             if (!(e < 1e6)) {
                 break;
             }
-            if (settled && e < 1e-10 && dl <= 1e-9 * newton.largestLoad() + 1e-9
+            if (settled && e < 1e-10 && dl <= 1e-9 * asm.largestLoad() + 1e-9
                     || settled && e < 1e-15) {
                 return new Equilibrium(s, asm.lambda, i, null);
             }

@@ -80,6 +80,7 @@ public final class Stepper {
             System.arraycopy(lambda, 0, asm.lambda, 0, lambda.length);
         } else {
             for (Friction f : asm.frictions) {
+                f.mode(Friction.Mode.STICK);
                 f.anchor(state, 0);
             }
         }
