@@ -54,6 +54,7 @@ public final class BeamChapter implements ProofChapter {
                             5553.67, 12926.4, 0.470407, 2.35203, 8.10275, 0.7141, 0.549451,
                             0.028564, 42.5164
                         }));
+        values.addAll(rectangles());
         values.addAll(creep(solid));
         return values;
     }
@@ -81,10 +82,38 @@ public final class BeamChapter implements ProofChapter {
                 .value("tip slope", beam.tipSlope(force, down) / MM, published[3], "mrad")
                 .value("root stress", beam.rootStress(force, down) / MPA, published[4], "MPa")
                 .value("twist", beam.twist(torque) / MM, published[5], "mrad")
-                .value("torsion stress", section.torsionStress(torque) / MPA, published[6], "MPa")
+                .value("torsion stress", torsionStress(section, torque) / MPA, published[6], "MPa")
                 .value("drop by twist", beam.twist(torque) * offset / MM, published[7], "mm")
                 .value("tip stiffness", beam.tipStiffness(down) * MM, published[8], "N/mm")
                 .values();
+    }
+
+    /** The published value of a solid bar is that of the short form. */
+    private static double torsionStress(Section section, double torque) {
+        return section instanceof Section.Rectangle bar
+                ? bar.shortFormTorsionStress(torque)
+                : section.torsionStress(torque);
+    }
+
+    /** Exact series of Timoshenko and Goodier in place of the short form. */
+    private static List<ProofValue> rectangles() {
+        double[][] table = {
+            {1, 0.1406, 0.208}, {1.5, 0.1958, 0.231}, {2, 0.229, 0.246},
+            {3, 0.263, 0.267}, {4, 0.281, 0.282}, {10, 0.312, 0.312}
+        };
+        Comparison all =
+                new Comparison(
+                        "torsion of a rectangle",
+                        5e-3,
+                        "Timoshenko and Goodier, Theory of Elasticity, table of rectangular bars"
+                                + " (from memory)");
+        for (double[] row : table) {
+            Section bar = new Section.Rectangle(row[0] * MM, MM);
+            double ab2 = row[0] * MM * MM * MM;
+            all.value("k1 at a/b " + row[0], bar.torsionConstant() / (ab2 * MM), row[1], "1")
+                    .value("k2 at a/b " + row[0], 1 / (bar.torsionStress(1) * ab2), row[2], "1");
+        }
+        return all.values();
     }
 
     private static List<ProofValue> creep(Section solid) {

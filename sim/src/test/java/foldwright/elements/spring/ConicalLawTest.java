@@ -13,6 +13,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 
 class ConicalLawTest extends SpringLawContract {
     private static final double MM = 1e-3;
@@ -63,7 +64,7 @@ class ConicalLawTest extends SpringLawContract {
     @Property(tries = 600, seed = "20261125")
     void forceInvertsTheDeflection(
             @ForAll("springs") ConicalSpring spring,
-            @ForAll @DoubleRange(min = 0.01, max = 0.98) double share) {
+            @ForAll @Scale(4) @DoubleRange(min = 0.01, max = 0.98) double share) {
         double force = spring.closingForce() * share;
         double length = spring.freeLength() - spring.deflection(force);
         ConicalLaw law = spring.law(Attachment.TOUCHING);
@@ -79,7 +80,7 @@ class ConicalLawTest extends SpringLawContract {
     @Property(tries = 600, seed = "20261125")
     void deflectionIsThatOfASlicedWire(
             @ForAll("springs") ConicalSpring spring,
-            @ForAll @DoubleRange(min = 0.01, max = 1.1) double share) {
+            @ForAll @Scale(4) @DoubleRange(min = 0.01, max = 1.1) double share) {
         double force = spring.closingForce() * share;
         int slices = 2_000;
         double wire = SHEAR * Math.pow(spring.wireDiameter(), 4);

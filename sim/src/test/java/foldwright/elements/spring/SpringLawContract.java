@@ -15,6 +15,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 
@@ -57,7 +58,7 @@ abstract class SpringLawContract {
     @Property(tries = 600, seed = SEED)
     void energyIsTheIntegralOfTheForce(
             @ForAll("laws") SpringLaw law,
-            @ForAll @DoubleRange(min = -0.01, max = 1.2) double share) {
+            @ForAll @Scale(4) @DoubleRange(min = -0.01, max = 1.2) double share) {
         double x = at(law, share);
         double sum = integral(law, x, law.freeCoordinate());
         double scale = Math.max(law.energy(law.limitCoordinate()), Math.abs(sum));
@@ -96,7 +97,7 @@ abstract class SpringLawContract {
     @Property(tries = 600, seed = SEED)
     void stiffnessIsTheSlopeOfTheForce(
             @ForAll("laws") SpringLaw law,
-            @ForAll @DoubleRange(min = -0.05, max = 1.2) double share) {
+            @ForAll @Scale(4) @DoubleRange(min = -0.05, max = 1.2) double share) {
         double x = at(law, share);
         double h = 1e-6 * range(law);
         for (double kink : allKinks(law)) {
@@ -111,8 +112,8 @@ abstract class SpringLawContract {
     @Property(tries = 600, seed = SEED)
     void forceNeverRisesAsTheSpringOpens(
             @ForAll("laws") SpringLaw law,
-            @ForAll @DoubleRange(min = -0.05, max = 1.3) double a,
-            @ForAll @DoubleRange(min = -0.05, max = 1.3) double b) {
+            @ForAll @Scale(4) @DoubleRange(min = -0.05, max = 1.3) double a,
+            @ForAll @Scale(4) @DoubleRange(min = -0.05, max = 1.3) double b) {
         double low = at(law, Math.min(a, b));
         double high = at(law, Math.max(a, b));
         double rounding = 1e-12 * Math.abs(law.force(law.limitCoordinate()));
@@ -134,7 +135,7 @@ abstract class SpringLawContract {
     @Property(tries = 600, seed = SEED)
     void threeValuesAtOnceAreTheSingleOnes(
             @ForAll("laws") SpringLaw law,
-            @ForAll @DoubleRange(min = -0.05, max = 1.2) double share) {
+            @ForAll @Scale(4) @DoubleRange(min = -0.05, max = 1.2) double share) {
         SpringPoint out = new SpringPoint();
         double x = at(law, share);
         law.evaluate(x, out);
