@@ -1,0 +1,234 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.sheet;
+
+import foldwright.report.draw.Face;
+import foldwright.study.Check;
+import foldwright.study.Numerals;
+import foldwright.study.Outcome;
+import foldwright.study.Question;
+import foldwright.study.Remedy;
+import foldwright.study.Verdict;
+import foldwright.viewer.paint.Align;
+import foldwright.viewer.paint.Lettering;
+import java.util.List;
+
+/** The six questions: one opened on a sheet with a folded corner, the others closed. */
+final class CardPainter {
+    private static final double BAR_END = 4;
+
+    private final Pen pen;
+    private final Layout at;
+    private final SheetModel.Cards cards;
+    private final Hits hits;
+
+    CardPainter(Pen pen, SheetModel.Cards cards, Hits hits) {
+        this.pen = pen;
+        at = pen.at;
+        this.cards = cards;
+        this.hits = hits;
+    }
+
+    void draw(String keys) {
+        pen.canvas.text(pen.title(22, 17), at.cardsLeft(), at.of(66, 38), "Six questions");
+        double y = at.of(88, 50);
+        for (Question question : Question.values()) {
+            SheetModel.Answer answer = cards.of(question);
+            if (question == cards.open()) {
+                double h = at.of(306, 222);
+                opened(answer, y, h);
+                hits.add(Hits.Kind.CARD, question.ordinal(), at.cardsLeft() - at.of(20, 14), y, at.of(420, 280), h);
+                y += h + at.of(6, 0);
+            } else {
+                double pitch = at.of(112, 81);
+                boolean last = question.ordinal() == last();
+                closed(answer, y, last);
+                hits.add(Hits.Kind.CARD, question.ordinal(), at.cardsLeft(), y + at.of(8, 4), at.of(380, 253), pitch - 4);
+                y += pitch;
+            }
+        }
+        if (!at.small) {
+            pen.canvas.text(pen.text(pen.palette.ink2), at.cardsLeft(), at.bottom(1050, 711), keys);
+        }
+    }
+
+    private int last() {
+        int n = Question.values().length;
+        return cards.open().ordinal() == n - 1 ? n - 2 : n - 1;
+    }
+
+    private double textLeft() {
+        return at.cardsLeft() + at.of(30, 20);
+    }
+
+    // ---- the opened card
+
+    private void opened(SheetModel.Answer answer, double top, double height) {
+        double left = at.cardsLeft() - at.of(20, 14);
+        double right = at.cardsRight() + at.of(20, 13);
+        sheet(left, top, right, top + height);
+        double x = textLeft();
+        Verdict verdict = answer.verdict();
+        pen.mark(verdict, at.cardsLeft() + at.of(9, 6), top + at.of(37, 20), at.of(19, 13));
+        Lettering question = new Lettering(Face.SERIF_SEMIBOLD, at.type(22, 16), pen.palette.ink);
+        pen.canvas.text(
+                question,
+                x,
+                top + at.of(44, 25),
+                pen.fit(question, answer.question().words(), right - at.of(30, 22) - x));
+        if (answer.worst().isEmpty()) {
+            waiting(answer, x, top);
+            return;
+        }
+        Check check = answer.worst().get();
+        Outcome outcome = check.outcome();
+        Lettering big = pen.strong(40, 27, pen.palette.ink);
+        String number = number(answer.question(), outcome);
+        double w = pen.canvas.text(big, x, top + at.of(94, 57), number);
+        Lettering word = pen.strong(17, 15, pen.palette.text(verdict));
+        pen.canvas.text(word, x + w + at.of(9, 7), top + at.of(76, 57), verdict.word());
+        Lettering caption = new Lettering(Face.SANS, at.type(14, 13), pen.palette.ink2);
+        String where = where(answer.question(), outcome);
+        if (at.small) {
+            pen.canvas.text(caption, x, top + at.of(0, 75), pen.fit(caption, where, at.cardsRight() - x));
+        } else {
+            double cx = x + w + at.of(9, 7);
+            pen.canvas.text(caption, cx, top + at.of(95, 0), pen.fit(caption, where, at.cardsRight() - cx));
+        }
+        bar(outcome, x, at.cardsRight(), top + at.of(117, 86), at.of(5, 3.5));
+        barLabels(outcome, x, top + at.of(137, 107));
+        remedies(check, x, top);
+    }
+
+    private void sheet(double left, double top, double right, double bottom) {
+        double fold = at.of(30, 19);
+        pen.canvas.path().moveTo(left, top).lineTo(right - fold, top).lineTo(right, top + fold);
+        pen.canvas.lineTo(right, bottom).lineTo(left, bottom).closePath().fill(pen.palette.sheet);
+        pen.canvas.path().moveTo(left, top).lineTo(right - fold, top).lineTo(right, top + fold);
+        pen.canvas.lineTo(right, bottom).lineTo(left, bottom).closePath();
+        pen.canvas.stroke(pen.palette.rule, pen.line(1));
+        pen.canvas.path().moveTo(right - fold, top).lineTo(right - fold, top + fold).lineTo(right, top + fold).closePath();
+        pen.canvas.fill(pen.palette.recess);
+        pen.canvas.path().moveTo(right - fold, top).lineTo(right - fold, top + fold).lineTo(right, top + fold).closePath();
+        pen.canvas.stroke(pen.palette.rule, pen.line(1));
+    }
+
+    private void waiting(SheetModel.Answer answer, double x, double top) {
+        Lettering look = pen.text(pen.palette.ink2);
+        double y = top + at.of(76, 52);
+        for (String line :
+                pen.canvas.fonts().lines(look.typeface(), look.em(), answer.waiting(), (float) (at.cardsRight() - x))) {
+            pen.canvas.text(look, x, y, line);
+            y += 1.4 * look.em();
+        }
+    }
+
+    private void remedies(Check check, double x, double top) {
+        double y = top + at.of(172, 127);
+        Lettering strong = pen.strong(15, 13, pen.palette.ink);
+        Lettering text = pen.text(pen.palette.ink);
+        double pitch = at.of(25, 18);
+        if (check.remedies().isEmpty()) {
+            // Nothing to change: the finding says what there is to know.
+            List<String> lines =
+                    pen.canvas.fonts().lines(text.typeface(), text.em(), check.finding(), (float) (at.cardsRight() - x));
+            for (int i = 0; i < Math.min(5, lines.size()); i++) {
+                String line = i == 4 && lines.size() > 5 ? lines.get(i) + " …" : lines.get(i);
+                pen.canvas.text(text.in(pen.palette.ink2), x, y + i * pitch, line);
+            }
+            return;
+        }
+        pen.canvas.text(strong, x, y, "What would change it");
+        y += at.of(27, 18);
+        for (Remedy remedy : check.remedies().subList(0, Math.min(4, check.remedies().size()))) {
+            pen.mark(remedy.outcome().verdict(), x + at.of(6, 4), y - 0.33 * text.em(), at.of(12, 8.5));
+            String margin = Numerals.margin(remedy.outcome().margin());
+            double w = pen.canvas.text(strong, at.cardsRight(), y, margin, Align.RIGHT);
+            double left = x + at.of(20, 14);
+            pen.canvas.text(text, left, y, pen.fit(text, remedy.words(), at.cardsRight() - w - at.of(12, 8) - left));
+            y += pitch;
+        }
+    }
+
+    // ---- closed cards
+
+    private void closed(SheetModel.Answer answer, double top, boolean last) {
+        Verdict verdict = answer.verdict();
+        double x = textLeft();
+        boolean known = answer.worst().isPresent();
+        pen.mark(verdict, at.cardsLeft() + at.of(9, 6), top + at.of(38, 26), at.of(17, 12.5));
+        Lettering question = pen.question(known ? pen.palette.ink : pen.palette.ink2);
+        pen.canvas.text(question, x, top + at.of(45, 31), answer.question().words());
+        if (!known) {
+            Lettering text = pen.text(pen.palette.ink2);
+            pen.canvas.text(text, x, top + at.of(75, 50), pen.fit(text, answer.waiting(), at.cardsRight() - x));
+        } else {
+            Outcome outcome = answer.worst().get().outcome();
+            Lettering number = pen.strong(23, 17, pen.palette.ink);
+            double w = pen.canvas.text(number, x, top + at.of(74, 52), number(answer.question(), outcome));
+            Lettering word = pen.strong(15, 13, pen.palette.text(verdict));
+            pen.canvas.text(word, x + w + at.of(14, 10), top + at.of(74, 52), verdict.word());
+            Lettering second = pen.text(pen.palette.ink2);
+            String line = where(answer.question(), outcome);
+            pen.canvas.text(second, x, top + at.of(98, 69), pen.fit(second, line, at.cardsRight() - x));
+            double from = at.right(1760, 1173);
+            if (x + w + at.of(110, 80) < from && Double.isFinite(outcome.margin())) {
+                bar(outcome, from, at.cardsRight(), top + at.of(71, 47), at.of(5, 3.5));
+            }
+        }
+        if (!last) {
+            pen.canvas.level(at.cardsLeft(), at.cardsRight(), top + at.of(115, 80), pen.palette.rule, pen.line(1));
+        }
+    }
+
+    /** The large number: the margin, or for an error or a gap the thing itself. */
+    private static String number(Question question, Outcome outcome) {
+        return switch (question) {
+            case LEAN, SKEW -> outcome.required().text();
+            case FIT -> outcome.available().text();
+            default -> Numerals.margin(outcome.margin());
+        };
+    }
+
+    private static String where(Question question, Outcome outcome) {
+        String place = outcome.worst().text();
+        return switch (question) {
+            case LEAN, SKEW -> "of " + outcome.available().text() + " allowed" + (place.isEmpty() ? "" : ", " + place);
+            default -> place.isEmpty() ? "" : "worst at " + place;
+        };
+    }
+
+    // ---- the bar: a margin from 0 to 4, needed at 1, rule at its own place
+
+    private double barAt(double margin, double x0, double x1) {
+        return x0 + (x1 - x0) * Math.min(1, Math.max(0, margin) / BAR_END);
+    }
+
+    private void bar(Outcome outcome, double x0, double x1, double y, double h) {
+        pen.canvas.path().rect(x0, y - h / 2, x1 - x0, h).fill(pen.palette.recess);
+        double margin = outcome.margin();
+        if (Double.isNaN(margin)) {
+            return;
+        }
+        double end = barAt(Double.isInfinite(margin) ? BAR_END : margin, x0, x1);
+        pen.canvas.path().rect(x0, y - h / 2, end - x0, h).fill(pen.palette.fill(outcome.verdict()));
+        double tick = at.of(6, 4.5);
+        pen.canvas.upright(barAt(1, x0, x1), y - tick, y + tick, pen.palette.ink, pen.line(1.5));
+        if (outcome.holdsFrom() > 1) {
+            pen.canvas.upright(
+                    barAt(outcome.holdsFrom(), x0, x1), y - 0.7 * tick, y + 0.7 * tick, pen.palette.ink2, pen.line(1.1));
+        }
+    }
+
+    private void barLabels(Outcome outcome, double x, double y) {
+        Lettering look = pen.tick(pen.palette.ink2);
+        double needed = barAt(1, x, at.cardsRight());
+        if (outcome.holdsFrom() > 1) {
+            double rule = barAt(outcome.holdsFrom(), x, at.cardsRight());
+            String words = "rule " + Numerals.significant(outcome.holdsFrom(), 2, 2) + "×";
+            pen.canvas.text(look, Math.min(needed, rule - at.of(20, 14)), y, "needed", Align.RIGHT);
+            pen.canvas.text(look, rule - at.of(4, 3), y, words);
+        } else {
+            pen.canvas.text(look, needed, y, "needed", Align.CENTRE);
+        }
+    }
+}

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What can be taken hold of on the sheet, as boxes: filled while it is drawn, read by the hand. */
+public final class Hits {
+    /** Kinds of things to take hold of. */
+    public enum Kind {
+        CARD,
+        TAB,
+        SCALE,
+        RULE,
+        PLOT
+    }
+
+    /** One box; the index tells which card or rule. */
+    public record Hit(Kind kind, int index, double x, double y, double width, double height) {
+        /** Whether a point lies inside. */
+        public boolean holds(double px, double py) {
+            return px >= x && px <= x + width && py >= y && py <= y + height;
+        }
+    }
+
+    private final List<Hit> all = new ArrayList<>();
+
+    void add(Kind kind, int index, double x, double y, double width, double height) {
+        all.add(new Hit(kind, index, x, y, width, height));
+    }
+
+    void clear() {
+        all.clear();
+    }
+
+    /** The last drawn thing at a point. */
+    public Optional<Hit> at(double x, double y) {
+        for (int i = all.size() - 1; i >= 0; i--) {
+            if (all.get(i).holds(x, y)) {
+                return Optional.of(all.get(i));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The box of a thing. */
+    public Optional<Hit> of(Kind kind, int index) {
+        return all.stream().filter(h -> h.kind() == kind && h.index() == index).findFirst();
+    }
+}

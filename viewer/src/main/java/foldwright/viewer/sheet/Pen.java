@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.sheet;
+
+import foldwright.report.draw.Face;
+import foldwright.report.draw.Marks;
+import foldwright.study.Verdict;
+import foldwright.viewer.paint.Canvas;
+import foldwright.viewer.paint.CanvasSurface;
+import foldwright.viewer.paint.Lettering;
+import foldwright.viewer.paint.Texture;
+import foldwright.viewer.theme.Palette;
+
+/** What every part of the sheet draws with: canvas, places, colours, lettering. */
+final class Pen {
+    final Canvas canvas;
+    final Layout at;
+    final Palette palette;
+    private final CanvasSurface surface;
+
+    Pen(Canvas canvas, Layout layout, Palette palette) {
+        this.canvas = canvas;
+        this.at = layout;
+        this.palette = palette;
+        surface = new CanvasSurface(canvas, palette);
+    }
+
+    CanvasSurface surface() {
+        return surface;
+    }
+
+    Lettering text(int colour) {
+        return new Lettering(Face.SANS, at.type(15, 13), colour);
+    }
+
+    Lettering tick(int colour) {
+        return new Lettering(Face.SANS, at.type(13.5, 13), colour);
+    }
+
+    Lettering strong(double large, double small, int colour) {
+        return new Lettering(Face.SANS_SEMIBOLD, at.type(large, small), colour);
+    }
+
+    Lettering medium(double large, double small, int colour) {
+        return new Lettering(Face.SANS_MEDIUM, at.type(large, small), colour);
+    }
+
+    Lettering italic(int colour) {
+        return new Lettering(Face.SANS_ITALIC, at.type(15, 13), colour);
+    }
+
+    Lettering title(double large, double small) {
+        return new Lettering(Face.SERIF_SEMIBOLD, at.type(large, small), palette.ink);
+    }
+
+    Lettering question(int colour) {
+        return new Lettering(Face.SERIF_MEDIUM, at.type(20, 15), colour);
+    }
+
+    double line(double nominal) {
+        return Math.max(0.75 * nominal, nominal * at.u);
+    }
+
+    void mark(Verdict verdict, double x, double y, double size) {
+        Marks.draw(surface, verdict, x, y, size);
+    }
+
+    /** Fills the current path as an area of a verdict. */
+    void area(Verdict verdict) {
+        int colour = palette.fill(verdict);
+        canvas.fill(colour, palette.tint(verdict));
+        if (verdict == Verdict.FAILS) {
+            canvas.fill(Texture.STRIPES, colour);
+        } else if (verdict == Verdict.TIGHT) {
+            canvas.fill(Texture.DOTS, colour);
+        }
+    }
+
+    /** The text, cut to fit. */
+    String fit(Lettering look, String text, double room) {
+        return canvas.fonts().fit(look.typeface(), look.em(), text, (float) room);
+    }
+}

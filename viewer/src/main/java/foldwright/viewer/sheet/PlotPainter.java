@@ -1,0 +1,276 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.sheet;
+
+import foldwright.report.draw.Face;
+import foldwright.report.plot.Band;
+import foldwright.report.plot.Scale;
+import foldwright.study.HeightPlot;
+import foldwright.study.Numerals;
+import foldwright.study.Series;
+import foldwright.study.Shown;
+import foldwright.study.Verdict;
+import foldwright.viewer.paint.Align;
+import foldwright.viewer.paint.Lettering;
+import foldwright.viewer.paint.Texture;
+
+/** The opened question's quantity over height, on the machine's own height axis. */
+final class PlotPainter {
+    /** A need beyond so many times the limit is cut, and said so. */
+    private static final double CUT = 5;
+
+    private final Pen pen;
+    private final Layout at;
+    private final Scale scale;
+    private final SheetModel.Travel travel;
+    private final HeightPlot plot;
+    private final Shown unit;
+    private final Scale x;
+    private final boolean cut;
+    private final double top;
+    private final double bottom;
+
+    PlotPainter(Pen pen, Scale scale, SheetModel.Travel travel, HeightPlot plot) {
+        this.pen = pen;
+        at = pen.at;
+        this.scale = scale;
+        this.travel = travel;
+        this.plot = plot;
+        unit = plot.caption().unit();
+        top = scale.at(travel.top());
+        bottom = scale.at(travel.flat());
+        double limit = plot.available().map(a -> finiteMax(a.values())).orElse(0.0);
+        double most = Math.max(finiteMax(plot.needed()), limit);
+        cut = limit > 0 && most > CUT * limit;
+        double high = unit.fromSi(cut ? CUT * limit : most);
+        double low = unit.fromSi(Math.min(0, finiteMin(plot.needed())));
+        double end = high > 0 ? 1.12 * high : 1;
+        x = new Scale(low, end, at.plotLeft(), at.plotRight());
+    }
+
+    private static double finiteMax(Series s) {
+        double most = 0;
+        for (int i = 0; i < s.size(); i++) {
+            most = Double.isFinite(s.at(i)) ? Math.max(most, s.at(i)) : most;
+        }
+        return most;
+    }
+
+    private static double finiteMin(Series s) {
+        double least = 0;
+        for (int i = 0; i < s.size(); i++) {
+            least = Double.isFinite(s.at(i)) ? Math.min(least, s.at(i)) : least;
+        }
+        return least;
+    }
+
+    private double px(double si) {
+        double value = unit.fromSi(si);
+        return x.at(x.held(Double.isNaN(value) ? x.high() : value));
+    }
+
+    /** Place of the curve at the height of the tab [px]. */
+    double curveAt(double height) {
+        return px(plot.needed().over(plot.height(), height));
+    }
+
+    void draw() {
+        for (double tick : x.ticks(4)) {
+            pen.canvas.upright(x.at(tick), top, bottom, pen.palette.rule, pen.line(1));
+        }
+        area();
+        plot.available().ifPresent(this::shortfall);
+        pen.canvas.upright(x.at(0), top, bottom, pen.palette.ink, pen.line(1.1));
+        plot.available().ifPresent(this::limit);
+        for (HeightPlot.Beside other : plot.beside()) {
+            beside(other);
+        }
+        curve(plot.needed());
+        pen.canvas.strokeRound(pen.palette.ink, pen.line(2.6));
+        titles();
+        below();
+    }
+
+    private void curve(Series values) {
+        pen.canvas.path();
+        boolean down = false;
+        for (int i = 0; i < plot.height().size(); i++) {
+            if (Double.isNaN(values.at(i))) {
+                down = false;
+                continue;
+            }
+            double py = scale.at(plot.height().at(i));
+            if (down) {
+                pen.canvas.lineTo(px(values.at(i)), py);
+            } else {
+                pen.canvas.moveTo(px(values.at(i)), py);
+            }
+            down = true;
+        }
+    }
+
+    private void area() {
+        pen.canvas.path().moveTo(x.at(0), scale.at(plot.height().first()));
+        for (int i = 0; i < plot.height().size(); i++) {
+            pen.canvas.lineTo(px(plot.needed().at(i)), scale.at(plot.height().at(i)));
+        }
+        pen.canvas.lineTo(x.at(0), scale.at(plot.height().last())).closePath().fill(pen.palette.recess);
+    }
+
+    /** Where the margin is short: between the limit (over its rule) and the need. */
+    private void shortfall(HeightPlot.Limit limit) {
+        for (Band band : Band.of(plot.height(), plot.margin(), limit.holdsFrom())) {
+            if (band.verdict() == Verdict.FAILS) {
+                between(limit.values(), band, 1);
+                pen.area(Verdict.FAILS);
+                between(limit.values(), band, 1);
+                pen.canvas.stroke(pen.palette.fill(Verdict.FAILS), pen.line(1.4));
+            } else if (band.verdict() == Verdict.TIGHT) {
+                between(limit.values(), band, limit.holdsFrom());
+                pen.area(Verdict.TIGHT);
+            }
+        }
+    }
+
+    private void between(Series limit, Band band, double over) {
+        Series h = plot.height();
+        pen.canvas.path().moveTo(px(plot.needed().over(h, band.from())), scale.at(band.from()));
+        for (int i = 0; i < h.size(); i++) {
+            if (h.at(i) > band.from() && h.at(i) < band.to()) {
+                pen.canvas.lineTo(px(plot.needed().at(i)), scale.at(h.at(i)));
+            }
+        }
+        pen.canvas.lineTo(px(plot.needed().over(h, band.to())), scale.at(band.to()));
+        pen.canvas.lineTo(px(limit.over(h, band.to()) / over), scale.at(band.to()));
+        for (int i = h.size() - 1; i >= 0; i--) {
+            if (h.at(i) > band.from() && h.at(i) < band.to()) {
+                pen.canvas.lineTo(px(limit.at(i) / over), scale.at(h.at(i)));
+            }
+        }
+        pen.canvas.lineTo(px(limit.over(h, band.from()) / over), scale.at(band.from())).closePath();
+    }
+
+    private void limit(HeightPlot.Limit limit) {
+        double right = at.plotRight() + at.of(14, 9);
+        pen.canvas.path();
+        Series h = plot.height();
+        for (int i = 0; i < h.size(); i++) {
+            double px = px(limit.values().at(i));
+            if (i == 0) {
+                pen.canvas.moveTo(px, scale.at(h.at(i)));
+            } else {
+                pen.canvas.lineTo(px, scale.at(h.at(i)));
+            }
+        }
+        pen.canvas.lineTo(right, scale.at(h.last())).lineTo(right, scale.at(h.first())).closePath();
+        pen.canvas.fill(Texture.HATCH, pen.palette.ink3);
+        curve(limit.values());
+        pen.canvas.strokeRound(pen.palette.ink, pen.line(2.2));
+        rule(limit);
+        Lettering look = pen.strong(14, 13, pen.palette.ink).over(pen.palette.paper);
+        String words = limit.words() + " " + Numerals.number(limit.values().last(), unit);
+        double w = pen.canvas.width(look, words);
+        double centre = px(limit.values().last());
+        double left = Math.min(centre - w / 2, at.plotRight() + at.of(12, 8) - w);
+        pen.canvas.text(look, Math.max(at.plotLeft(), left), top - at.of(14, 12), words);
+    }
+
+    private void rule(HeightPlot.Limit limit) {
+        if (limit.holdsFrom() <= 1) {
+            return;
+        }
+        Series h = plot.height();
+        float[] xs = new float[h.size()];
+        float[] ys = new float[h.size()];
+        for (int i = 0; i < xs.length; i++) {
+            xs[i] = (float) (Math.floor(px(limit.values().at(i) / limit.holdsFrom())) + 0.5);
+            ys[i] = (float) scale.at(h.at(i));
+        }
+        pen.canvas.path().dashes(xs, ys, xs.length, 2, 3);
+        pen.canvas.stroke(pen.palette.ink2, pen.line(1.2));
+        double px = px(limit.values().last() / limit.holdsFrom());
+        Lettering look = pen.tick(pen.palette.ink2).over(pen.palette.paper);
+        String words = "rule " + Numerals.significant(limit.holdsFrom(), 2, 2) + "×";
+        double w = pen.canvas.width(look, words);
+        double y = top + at.of(22, 18);
+        double need = px(plot.needed().over(h, scale.value(y)));
+        if (px - at.of(6, 4) - w > need + 4 && !nearTab(y)) {
+            pen.canvas.text(look, px - at.of(6, 4), y, words, Align.RIGHT);
+        }
+    }
+
+    private boolean nearTab(double y) {
+        return Math.abs(y - scale.at(travel.height())) < at.of(20, 18);
+    }
+
+    private void beside(HeightPlot.Beside other) {
+        int n = plot.height().size();
+        float[] xs = new float[n];
+        float[] ys = new float[n];
+        for (int i = 0; i < n; i++) {
+            xs[i] = (float) px(other.values().at(i));
+            ys[i] = (float) scale.at(plot.height().at(i));
+        }
+        pen.canvas.path().dashes(xs, ys, n, 5, 4);
+        pen.canvas.stroke(pen.palette.ink, pen.line(1.4));
+    }
+
+    private void titles() {
+        double left = at.plotLeft();
+        String symbol = unit.symbol();
+        Lettering title = pen.strong(15, 13, pen.palette.ink);
+        Lettering second = pen.text(pen.palette.ink2);
+        double room = at.cardsLeft() - at.of(34, 24) - left;
+        if (at.small) {
+            pen.canvas.text(title, left, top - 57 * at.unit, pen.fit(title, plot.caption().title(), room));
+            String words = (symbol.isEmpty() ? "" : symbol + ", ") + "same height";
+            pen.canvas.text(second, left, top - 42 * at.unit, pen.fit(second, words, room));
+        } else {
+            String words = plot.caption().title() + (symbol.isEmpty() ? "" : ", " + symbol);
+            pen.canvas.text(title, left, top - 64 * at.unit, pen.fit(title, words, room));
+            pen.canvas.text(second, left, top - 46 * at.unit, pen.fit(second, "same height as the machine", room));
+        }
+    }
+
+    private void below() {
+        Lettering look = pen.tick(pen.palette.ink2);
+        int most = 4;
+        for (double tick : x.ticks(most)) {
+            pen.canvas.upright(x.at(tick), bottom, bottom + at.of(6, 4), pen.palette.ink2, pen.line(1));
+            pen.canvas.text(
+                    look,
+                    x.at(tick),
+                    bottom + at.of(22, 18),
+                    Numerals.fixed(tick, x.decimals(most)),
+                    Align.CENTRE);
+        }
+        if (cut) {
+            Lettering hint = new Lettering(Face.SANS_ITALIC, look.em(), pen.palette.ink2);
+            pen.canvas.text(
+                    hint,
+                    at.plotRight(),
+                    bottom + at.of(42, 34),
+                    "needs up to " + Numerals.with(finiteMax(plot.needed()), unit),
+                    Align.RIGHT);
+        }
+    }
+
+    /** The worst point, by mark and words; drawn after the level line. */
+    void worst() {
+        int worst = plot.worst();
+        if (worst < 0 || plot.available().isEmpty()) {
+            return;
+        }
+        double margin = plot.margin().at(worst);
+        Verdict verdict = Verdict.of(margin, plot.available().get().holdsFrom());
+        double px = px(plot.needed().at(worst));
+        double py = scale.at(plot.height().at(worst));
+        pen.mark(verdict, px, py, at.of(19, 14));
+        Lettering look = pen.strong(14, 13, pen.palette.ink).over(pen.palette.paper);
+        String words = (at.small ? "" : "needs ") + Numerals.with(plot.needed().at(worst), unit);
+        double w = pen.canvas.width(look, words);
+        double y = py - at.of(14, 11);
+        double right = Math.min(px - at.of(4, 4), at.plotRight() - 2);
+        double left = Math.max(at.plotLeft() + at.of(6, 4), right - w);
+        pen.canvas.text(look, left, y, words);
+    }
+}

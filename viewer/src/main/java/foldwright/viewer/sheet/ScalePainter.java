@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.sheet;
+
+import foldwright.report.draw.Face;
+import foldwright.report.plot.Band;
+import foldwright.report.plot.Scale;
+import foldwright.study.HeightPlot;
+import foldwright.study.Numerals;
+import foldwright.study.Series;
+import foldwright.study.Verdict;
+import foldwright.viewer.paint.Align;
+import foldwright.viewer.paint.Lettering;
+
+/** The height scale: axis with ticks, the ribbon of margins, where something must not be, and the tab. */
+final class ScalePainter {
+    private static final double CUT = 5;
+
+    private final Pen pen;
+    private final Layout at;
+    private final Scale scale;
+    private final SheetModel.Travel travel;
+    private final double tabY;
+
+    /**
+     * A scale.
+     *
+     * @param scale heights of the deck pins [m] to y [px]
+     */
+    ScalePainter(Pen pen, Scale scale, SheetModel.Travel travel) {
+        this.pen = pen;
+        at = pen.at;
+        this.scale = scale;
+        this.travel = travel;
+        tabY = scale.at(travel.height());
+    }
+
+    void draw(SheetModel model) {
+        model.plot().ifPresent(this::ribbon);
+        axis();
+        travel.noGo().forEach(this::noGo);
+    }
+
+    /** The tab and its caption: after the plot and the level line. */
+    void tab() {
+        double x = at.scaleX();
+        Lettering look = pen.strong(18, 13.5, pen.palette.sheet);
+        String words = Numerals.fixed(travel.height() * 1000, 1) + "\u00a0mm";
+        double point = at.of(12, 8);
+        double w = pen.canvas.width(look, words) + at.of(20, 14);
+        double h = at.of(34, 24);
+        double left = x - point - w;
+        pen.canvas.path().moveTo(left, tabY - h / 2).lineTo(x - point, tabY - h / 2).lineTo(x, tabY);
+        pen.canvas.lineTo(x - point, tabY + h / 2).lineTo(left, tabY + h / 2).closePath().fill(pen.palette.pine);
+        pen.canvas.text(look, left + at.of(10, 7), tabY + 0.35 * look.em(), words);
+        pen.canvas.path().disc(x, tabY, at.of(4.5, 3.4)).fill(pen.palette.paper);
+        pen.canvas.path().disc(x, tabY, at.of(4.5, 3.4)).stroke(pen.palette.pine, pen.line(1.6));
+        Lettering caption = new Lettering(Face.SANS, at.type(14, 13), pen.palette.ink2, pen.palette.paper);
+        pen.canvas.text(caption, x - at.of(16, 10), captionY(), travel.caption(), Align.RIGHT);
+    }
+
+    private double captionY() {
+        boolean low = tabY + at.of(38, 28) > scale.from() + at.of(22, 18);
+        return low ? tabY - at.of(24, 17) : tabY + at.of(38, 28);
+    }
+
+    /** Whether a label at this height would run into the tab or its caption. */
+    private boolean covered(double y) {
+        double em = at.type(13.5, 13);
+        double top = Math.min(tabY - at.of(17, 12), captionY() - em) - 0.35 * em;
+        double bottom = Math.max(tabY + at.of(17, 12), captionY() + 0.3 * em) + 0.35 * em;
+        return y > top - 0.3 * em && y < bottom + 0.3 * em;
+    }
+
+    private void axis() {
+        double x = at.scaleX();
+        pen.canvas.path().moveTo(x, scale.at(travel.top())).lineTo(x, scale.at(travel.flat()));
+        pen.canvas.stroke(pen.palette.ink, pen.line(2.2));
+        double perMillimetre = Math.abs(scale.at(0.001) - scale.at(0));
+        double big = perMillimetre * 50 >= 46 ? 50 : 100;
+        if (perMillimetre * 10 >= 46) {
+            big = 10;
+        } else if (perMillimetre * 20 >= 46) {
+            big = 20;
+        }
+        double little = big == 20 ? 5 : big / 5;
+        double low = travel.flat() * 1000;
+        double high = travel.top() * 1000;
+        Lettering look = pen.tick(pen.palette.ink2);
+        for (double mm = Math.ceil(low / little) * little; mm <= high; mm += little) {
+            boolean main = Math.abs(mm / big - Math.round(mm / big)) < 1e-6;
+            double y = scale.at(mm / 1000);
+            double len = main ? at.of(10, 7) : at.of(5, 4);
+            pen.canvas.level(x - len, x, y, pen.palette.ink2, pen.line(main ? 1.1 : 0.9));
+            boolean nearEnd =
+                    Math.abs(y - scale.at(travel.top())) < 1.3 * look.em()
+                            || Math.abs(y - scale.at(travel.flat())) < 1.3 * look.em();
+            if (main && !nearEnd && !covered(y)) {
+                pen.canvas.text(look, x - at.of(14, 10), y + 0.35 * look.em(), Numerals.fixed(mm, 0), Align.RIGHT);
+            }
+        }
+        end(travel.top(), " top");
+        end(travel.flat(), " flat");
+    }
+
+    private void end(double height, String word) {
+        double y = scale.at(height);
+        pen.canvas.level(at.scaleX() - at.of(10, 7), at.scaleX(), y, pen.palette.ink, pen.line(2.2));
+        if (!covered(y)) {
+            Lettering look = pen.strong(15, 13, pen.palette.ink).over(pen.palette.paper);
+            pen.canvas.text(
+                    look,
+                    at.scaleX() - at.of(14, 10),
+                    y + 0.35 * look.em(),
+                    Numerals.fixed(height * 1000, 0) + word,
+                    Align.RIGHT);
+        }
+    }
+
+    private void ribbon(HeightPlot plot) {
+        double x = at.scaleX();
+        double step = at.ribbonStep();
+        double holdsFrom = plot.available().map(HeightPlot.Limit::holdsFrom).orElse(Verdict.RULE);
+        for (Band band : Band.of(plot.height(), plot.margin(), holdsFrom)) {
+            bandPath(plot, band, step);
+            pen.area(band.verdict());
+        }
+        edge(plot.height(), plot.margin(), step);
+        double top = scale.at(travel.top());
+        double bottom = scale.at(travel.flat());
+        pen.canvas.upright(x + step, top, bottom, pen.palette.ink, pen.line(1.5));
+        float[] xs = {(float) Math.floor(x + holdsFrom * step) + 0.5f, (float) Math.floor(x + holdsFrom * step) + 0.5f};
+        pen.canvas.path().dashes(xs, new float[] {(float) top, (float) bottom}, 2, 2, 3);
+        pen.canvas.stroke(pen.palette.ink2, pen.line(1.1));
+        titles(top, step);
+        for (HeightPlot.Beside beside : plot.beside()) {
+            if (beside.margin().size() == plot.height().size()) {
+                dashedEdge(plot.height(), beside.margin(), step);
+            }
+        }
+    }
+
+    private void titles(double top, double step) {
+        double x = at.scaleX();
+        Lettering title = pen.strong(15, 13, pen.palette.ink);
+        pen.canvas.text(title, x, top - at.of(64, 57), "margin at");
+        pen.canvas.text(title, x, top - at.of(46, 42), "every height");
+        Lettering look = pen.tick(pen.palette.ink2);
+        double y = top - at.of(18, 12);
+        for (int m = 1; m <= CUT; m += 2) {
+            pen.canvas.upright(x + m * step, top - at.of(8, 5), top - at.of(3, 2), pen.palette.ink2, pen.line(1));
+            pen.canvas.text(look, x + m * step, y, m == CUT ? "5×" : Integer.toString(m), Align.CENTRE);
+        }
+    }
+
+    private double place(double margin, double step) {
+        double m = Double.isNaN(margin) ? 0 : Math.max(0, Math.min(CUT, margin));
+        return at.scaleX() + m * step;
+    }
+
+    private void bandPath(HeightPlot plot, Band band, double step) {
+        pen.canvas.path().moveTo(at.scaleX(), scale.at(band.from()));
+        pen.canvas.lineTo(place(plot.margin().over(plot.height(), band.from()), step), scale.at(band.from()));
+        for (int i = 0; i < plot.height().size(); i++) {
+            double h = plot.height().at(i);
+            if (h > band.from() && h < band.to()) {
+                pen.canvas.lineTo(place(plot.margin().at(i), step), scale.at(h));
+            }
+        }
+        pen.canvas.lineTo(place(plot.margin().over(plot.height(), band.to()), step), scale.at(band.to()));
+        pen.canvas.lineTo(at.scaleX(), scale.at(band.to())).closePath();
+    }
+
+    private void edge(Series height, Series margin, double step) {
+        pen.canvas.path();
+        for (int i = 0; i < height.size(); i++) {
+            double px = place(margin.at(i), step);
+            double py = scale.at(height.at(i));
+            if (i == 0) {
+                pen.canvas.moveTo(px, py);
+            } else {
+                pen.canvas.lineTo(px, py);
+            }
+        }
+        pen.canvas.strokeRound(pen.palette.ink, pen.line(1.6));
+    }
+
+    private void dashedEdge(Series height, Series margin, double step) {
+        float[] xs = new float[height.size()];
+        float[] ys = new float[height.size()];
+        for (int i = 0; i < xs.length; i++) {
+            xs[i] = (float) place(margin.at(i), step);
+            ys[i] = (float) scale.at(height.at(i));
+        }
+        pen.canvas.path().dashes(xs, ys, xs.length, 5, 4);
+        pen.canvas.stroke(pen.palette.ink2, pen.line(1.4));
+    }
+
+    /** A bar right of the ribbon with two short lines of words. */
+    private void noGo(SheetModel.NoGo zone) {
+        double x = at.plotLeft() - at.of(7, 5);
+        double top = scale.at(Math.min(zone.to(), travel.top()));
+        double bottom = scale.at(Math.max(zone.from(), travel.flat()));
+        pen.canvas.upright(x, top, bottom, pen.palette.ink2, pen.line(2.6));
+        Lettering look = pen.tick(pen.palette.ink2).over(pen.palette.paper);
+        double tx = x - at.of(6, 4);
+        double middle = (top + bottom) / 2;
+        if (at.small) {
+            pen.canvas.text(look, tx, middle + 0.35 * look.em(), zone.words(), Align.RIGHT);
+        } else {
+            pen.canvas.text(look, tx, middle - 0.2 * look.em(), zone.words(), Align.RIGHT);
+            pen.canvas.text(look, tx, middle + 1.0 * look.em(), zone.second(), Align.RIGHT);
+        }
+    }
+}

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.sheet;
+
+import foldwright.study.Check;
+import foldwright.study.HeightPlot;
+import foldwright.study.Outcome;
+import foldwright.study.Question;
+import foldwright.study.Verdict;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What stands on the sheet.
+ *
+ * @param head title and what is drawn
+ * @param travel heights and where the tab is
+ * @param ink what the ink shows, if it shows a load
+ * @param plot the opened question's quantity over height
+ * @param cards the six questions
+ * @param rules the main numbers
+ * @param notes short texts the state asks for
+ */
+public record SheetModel(
+        Head head,
+        Travel travel,
+        Optional<InkLegend> ink,
+        Optional<HeightPlot> plot,
+        Cards cards,
+        List<Rule> rules,
+        Notes notes) {
+
+    /**
+     * Top of the sheet.
+     *
+     * @param title name of the machine
+     * @param drawn what is drawn with full lines
+     * @param dashed what is drawn dashed, if anything
+     * @param larger factor by which skew and lean are drawn larger; 1 is true
+     */
+    public record Head(String title, String drawn, Optional<String> dashed, double larger) {}
+
+    /**
+     * The way of the deck.
+     *
+     * @param flat pivot height folded [m]
+     * @param top pivot height open [m]
+     * @param height now [m]
+     * @param caption below the tab: the time, "lying flat"
+     * @param noGo heights where something must not be
+     */
+    public record Travel(double flat, double top, double height, String caption, List<NoGo> noGo) {
+        /** 0 flat to 1 top. */
+        public double share() {
+            return (height - flat) / (top - flat);
+        }
+    }
+
+    /** Heights where something must not be, e.g. "tool off" below 58 mm [m]. */
+    public record NoGo(double from, double to, String words, String second) {}
+
+    /**
+     * The scale of the ink.
+     *
+     * @param title e.g. "arm bending, N·m"
+     * @param end end of the scale in the unit; begins at 0, or at -end when signed
+     * @param now largest now, in the unit
+     * @param darkest where the largest is
+     * @param ends words at both ends of a signed scale
+     */
+    public record InkLegend(String title, double end, double now, String darkest, Optional<Ends> ends) {}
+
+    /** Words for minus and plus. */
+    public record Ends(String minus, String plus) {}
+
+    /** The questions and which one is open. */
+    public record Cards(List<Answer> answers, Question open) {
+        /** The answer to a question. */
+        public Answer of(Question question) {
+            return answers.get(question.ordinal());
+        }
+    }
+
+    /**
+     * The answer to one question.
+     *
+     * @param question which
+     * @param checks what is known, may be empty
+     * @param waiting why nothing is known yet
+     */
+    public record Answer(Question question, List<Check> checks, String waiting) {
+        public Answer {
+            checks = List.copyOf(checks);
+        }
+
+        /** The check it speaks with: its worst. */
+        public Optional<Check> worst() {
+            return checks.stream().min(Comparator.comparing(Check::outcome, Outcome.WORST_FIRST));
+        }
+
+        public Verdict verdict() {
+            return worst().map(Check::verdict).orElse(Verdict.UNKNOWN);
+        }
+    }
+
+    /**
+     * One main number on its rule.
+     *
+     * @param name what it is
+     * @param value with unit
+     * @param low value at the left end, with or without unit
+     * @param high value at the right end, with unit
+     * @param at handle, 0 to 1
+     * @param before handle of the file's value, when another is tried
+     * @param beforeText e.g. "file 3:1"
+     * @param hill worst margin over the travel at even steps along the rule; empty when not computed
+     */
+    public record Rule(
+            String name,
+            String value,
+            String low,
+            String high,
+            double at,
+            Optional<Double> before,
+            String beforeText,
+            Hill hill) {}
+
+    /** Margins at even steps along a rule, and from where they hold. */
+    public record Hill(List<Double> margins, double holdsFrom) {
+        public static final Hill NONE = new Hill(List.of(), Verdict.RULE);
+    }
+
+    /**
+     * Texts of the state.
+     *
+     * @param box words of the outline on the table, e.g. "drawer 450 x 360 x 110 mm"
+     * @param keys foot line of the cards
+     * @param rulesHint foot line of the rules
+     * @param more what does not fit on rules: names with values
+     */
+    public record Notes(String box, String keys, String rulesHint, List<String> more) {}
+}

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.sheet;
+
+import foldwright.report.plot.Scale;
+import foldwright.study.Numerals;
+import foldwright.viewer.paint.Canvas;
+import foldwright.viewer.paint.Lettering;
+import foldwright.viewer.render.View;
+import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.theme.Palette;
+import java.util.List;
+
+/** Draws the whole sheet over a finished machine picture. */
+public final class SheetPainter {
+    private final Hits hits = new Hits();
+
+    /** What the sheet is drawn from besides its model. */
+    public record Scene(MachineScene machine, TableView table, View view, List<Force> forces) {
+        public Scene {
+            forces = List.copyOf(forces);
+        }
+    }
+
+    /** A force shown as a needle: head where it acts (world frame [m]), direction, size [N], words. */
+    public record Force(Point at, Point along, double newtons, String words) {}
+
+    /** A point or direction. */
+    public record Point(double x, double y, double z) {
+        double[] array() {
+            return new double[] {x, y, z};
+        }
+    }
+
+    /** What can be taken hold of on the sheet drawn last. */
+    public Hits hits() {
+        return hits;
+    }
+
+    /** Draws; the canvas has begun and is finished by the caller. */
+    public void draw(Canvas canvas, Layout layout, Palette palette, SheetModel model, Scene scene) {
+        hits.clear();
+        Pen pen = new Pen(canvas, layout, palette);
+        TablePainter table = new TablePainter(pen, scene.table, scene.view, scene.machine);
+        Scale heights = scene.table.heights();
+        ScalePainter scale = new ScalePainter(pen, heights, model.travel());
+        table.outline(model.notes().box());
+        table.topLine(model.travel());
+        table.needles(
+                scene.forces.stream()
+                        .map(f -> new TablePainter.Needle(f.at.array(), f.along.array(), f.newtons, f.words))
+                        .toList());
+        new HeadPainter(pen).draw(model);
+        scale.draw(model);
+        double curve = layout.scaleX() + 2;
+        PlotPainter plot = null;
+        if (model.plot().isPresent()) {
+            plot = new PlotPainter(pen, heights, model.travel(), model.plot().get());
+            plot.draw();
+            curve = plot.curveAt(model.travel().height());
+        }
+        table.level(model.travel(), curve);
+        scale.tab();
+        if (plot != null) {
+            plot.worst();
+        }
+        stretched(pen, scene.table);
+        new CardPainter(pen, model.cards(), hits).draw(model.notes().keys());
+        new RulePainter(pen, hits).draw(model.rules(), model.notes());
+        grips(layout, heights, model.travel());
+    }
+
+    private static void stretched(Pen pen, TableView table) {
+        if (table.stretch() == 1) {
+            return;
+        }
+        Lettering look = pen.italic(pen.palette.ink2);
+        String words = "heights drawn " + Numerals.significant(table.stretch(), 2, 1) + "× taller than the machine";
+        double x = pen.at.scaleX();
+        double y = table.heights().from() + pen.at.of(50, 38);
+        pen.canvas.text(look, x, y, pen.fit(look, words, pen.at.plotRight() + pen.at.of(30, 20) - x));
+    }
+
+    private void grips(Layout at, Scale heights, SheetModel.Travel travel) {
+        double top = heights.at(travel.top());
+        double bottom = heights.at(travel.flat());
+        hits.add(Hits.Kind.SCALE, 0, at.scaleX() - at.of(50, 36), top, at.of(130, 90), bottom - top);
+        double tab = heights.at(travel.height());
+        hits.add(Hits.Kind.PLOT, 0, at.plotLeft(), top, at.plotRight() - at.plotLeft(), bottom - top);
+        hits.add(Hits.Kind.TAB, 0, at.scaleX() - at.of(112, 84), tab - at.of(18, 13), at.of(118, 88), at.of(36, 26));
+    }
+}

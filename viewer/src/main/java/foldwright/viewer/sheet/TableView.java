@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.sheet;
+
+import foldwright.machine.Box;
+import foldwright.report.plot.Scale;
+import foldwright.viewer.render.View;
+import foldwright.viewer.scene.LiftShape;
+import foldwright.viewer.scene.MachineScene;
+
+/**
+ * How the machine stands on the table of a layout: scale and origin so that the top pose fits, and the height axis that
+ * goes with it. The picture does not zoom while the deck rises. Where the travel is too short for a readable scale, the
+ * axis is drawn taller than the machine and the level line bends; {@link #stretch} says by how much.
+ */
+public final class TableView {
+    private final Layout at;
+    private final double scale;
+    private final double centreX;
+    private final double x0;
+    private final double y0;
+    private final double pinY;
+    private final double pinHeight;
+    private final double stretch;
+    private final Scale heights;
+    private final double reach;
+    private final double[] centre;
+
+    public TableView(Layout layout, MachineScene scene) {
+        at = layout;
+        LiftShape shape = scene.shape();
+        var machine = scene.machine();
+        double flat = shape.flat();
+        double top = shape.top();
+        pinHeight = machine.base().pinHeight();
+        double baseLeft = -machine.base().pinInset();
+        double width = Math.max(machine.base().width(), machine.deck().width());
+        double length = Math.max(machine.base().length(), machine.deck().length());
+        pinY = -shape.outside();
+        double shear = Math.abs(homeX(1) - homeX(0));
+        double boxGrow = machine.box().map(b -> Math.max(0, b.length() - length) / 2).orElse(0.0);
+        double spanX = length + shear * width + 1.2 * boxGrow;
+        double rise = scene.machine().deck().topAbovePins() + 0.235 * (width / 2 - pinY);
+        double boxDrop = machine.box().map(b -> Math.max(0, b.width() - width) / 2).orElse(0.0);
+        double drop = flat + pinHeight + 0.235 * (width / 2 + boxDrop + pinY);
+        double room = at.tableBottom() - at.of(24, 16) - at.tableTop();
+        double s = Math.min((at.tableRight() - at.tableLeft()) / spanX, room / (top - flat + drop + rise));
+        // The scale keeps its usual height where the machine allows it.
+        scale = Math.min(s, (at.scaleFlat() - at.scaleTop()) / (top - flat));
+        double yFlat = Math.min(at.scaleFlat(), at.tableBottom() - at.of(24, 16) - scale * drop);
+        double least = 0.62 * (at.scaleFlat() - at.scaleTop());
+        double tall = scale * (top - flat);
+        if (tall < least) {
+            stretch = (at.scaleFlat() - at.scaleTop()) / tall;
+            heights = new Scale(flat, top, at.scaleFlat(), at.scaleTop());
+            double slack = at.tableBottom() - at.of(24, 16) - scale * (drop + top - flat + rise) - at.tableTop();
+            yFlat -= Math.max(0, 0.35 * slack);
+        } else {
+            stretch = 1;
+            heights = new Scale(flat, top, yFlat, yFlat - tall);
+        }
+        y0 = yFlat + scale * (flat + pinHeight + 0.235 * pinY);
+        double middle = baseLeft + machine.base().length() / 2;
+        centreX = (at.tableLeft() + at.tableRight()) / 2 - at.of(8, 4);
+        x0 = centreX - scale * middle;
+        reach = 1.6 * Math.max(length + width, 2 * (top + pinHeight));
+        centre = new double[] {middle, 0, pinHeight + (flat + top) / 4};
+    }
+
+    private static double homeX(double y) {
+        return new View(View.Stance.home(), 1, 0, 0).x(0, y, 0);
+    }
+
+    /** Heights of the deck pins [m] to y [px]. */
+    public Scale heights() {
+        return heights;
+    }
+
+    /** How much taller the axis is drawn than the machine; 1 where level is level. */
+    public double stretch() {
+        return stretch;
+    }
+
+    /** Depths to be kept [m]. */
+    public double reach() {
+        return reach;
+    }
+
+    /** The view of a stance, enlarged about a point and moved. */
+    public View view(View.Stance stance, double zoom, double moveX, double moveY) {
+        double s = scale * zoom;
+        View plain = new View(stance, s, 0, 0);
+        View home = new View(View.Stance.home(), scale, x0, y0);
+        // The middle of the machine stays where it was at home.
+        double cx = home.x(centre[0], centre[1], centre[2]);
+        double cy = home.y(centre[0], centre[1], centre[2]);
+        double x = cx - plain.x(centre[0], centre[1], centre[2]);
+        double y = cy - plain.y(centre[0], centre[1], centre[2]);
+        return new View(stance, s, x + moveX, y + moveY);
+    }
+
+    /** y across the machine of the pins the level line starts from [m]. */
+    double pinY() {
+        return pinY;
+    }
+
+    double pinHeight() {
+        return pinHeight;
+    }
+
+    /** Corners of the box's outline on the table, x and y [m]. */
+    static double[][] outline(Box box, MachineScene scene) {
+        var base = scene.machine().base();
+        double cx = -base.pinInset() + base.length() / 2;
+        double l = box.length() / 2;
+        double w = box.width() / 2;
+        return new double[][] {{cx - l, -w}, {cx + l, -w}, {cx + l, w}, {cx - l, w}};
+    }
+}
