@@ -2,12 +2,24 @@
 package foldwright.viewer;
 
 import foldwright.cli.Foldwright;
+import foldwright.viewer.watch.WatchCommand;
+import picocli.CommandLine;
 
 /** Starts the program: the commands of the simulation and the viewer's own. */
 public final class Main {
     private Main() {}
 
+    /** The commands of the simulation and the viewer's own. */
+    public static CommandLine commandLine() {
+        CommandLine line = Foldwright.commandLine();
+        line.addSubcommand(new WatchCommand());
+        CommandLine watch = line.getSubcommands().get("watch");
+        watch.setOut(line.getOut());
+        watch.setErr(line.getErr());
+        return line;
+    }
+
     public static void main(String[] args) {
-        System.exit(Foldwright.commandLine().execute(args));
+        System.exit(commandLine().execute(args));
     }
 }

@@ -147,7 +147,8 @@ public final class CanvasSurface implements Surface {
     public void text(double x, double y, String text, TextStyle style) {
         int halo = style.halo().map(Palette::rgb).orElse(-1);
         Lettering look =
-                new Lettering(style.face(), (float) style.size(), Palette.rgb(style.colour()), halo);
+                new Lettering(
+                        style.face(), (float) style.size(), Palette.rgb(style.colour()), halo);
         Align align =
                 switch (style.align()) {
                     case START -> Align.LEFT;

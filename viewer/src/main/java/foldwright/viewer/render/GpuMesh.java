@@ -113,6 +113,9 @@ final class GpuMesh implements AutoCloseable {
     }
 
     void drawFaces(Program program) {
+        if (batch.mesh.indices().length == 0) {
+            return;
+        }
         coil(program);
         glBindVertexArray(faces);
         glDrawElementsInstanced(

@@ -23,7 +23,7 @@ import org.joml.Vector3f;
  */
 public final class MachineRenderer implements AutoCloseable {
     /** Towards the light. */
-    private static final Vector3f LIGHT = new Vector3f(-0.42f, -0.55f, 1.05f).normalize();
+    private static final Vector3f LIGHT = new Vector3f(0.42f, -0.55f, 1.05f).normalize();
 
     private static final int SHADOW_SIZE = 1024;
     private static final double PULL = 0.0004;

@@ -44,7 +44,11 @@ public final class View {
         }
     }
 
-    private static final double CABINET_X = 0.344;
+    /**
+     * The home view is drawn from the drive's end, which lies at +x: depth goes to the upper right.
+     */
+    private static final double CABINET_X = -0.344;
+
     private static final double CABINET_Z = 0.235;
     private static final double ABOVE_Z = 0.30;
     private static final double CABINET_TURN = Math.atan(CABINET_X);

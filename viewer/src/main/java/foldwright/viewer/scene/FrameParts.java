@@ -53,6 +53,7 @@ final class FrameParts {
     }
 
     void add() {
+        outline();
         base();
         bed();
         guides(Bodies.BASE, Bodies.FOOT, -pin + PLATE, LiftNames::footSlider);
@@ -60,6 +61,26 @@ final class FrameParts {
         deck();
         guides(Bodies.DECK, Bodies.DECK_SLIDER, deckTop() - PLATE, LiftNames::deckSlider);
         brackets(Bodies.DECK, deckTop() - PLATE, 0);
+    }
+
+    /** The outline of the box it must fit into, on the table round the base. */
+    private void outline() {
+        machine.box()
+                .ifPresent(
+                        box -> {
+                            double[] ends = baseEnds();
+                            double cx = (ends[0] + ends[1]) / 2;
+                            double l = box.length() / 2;
+                            double w = box.width() / 2;
+                            double[][] line = {
+                                {cx - l, -w}, {cx + l, -w}, {cx + l, w}, {cx - l, w}
+                            };
+                            out.add(
+                                    box.name(),
+                                    PartKind.OUTLINE,
+                                    Solid.dashes(line, -pin, 0.0078, 0.0022, 0.0011, 0.0022),
+                                    out.bodies.of(Bodies.BASE));
+                        });
     }
 
     private void base() {
@@ -95,7 +116,7 @@ final class FrameParts {
             return;
         }
         double[] x = baseEnds();
-        double side = Math.max(0.02, shape.inside() - 0.016);
+        double side = bedSide();
         double from = x[0] + 0.10 * (x[1] - x[0]);
         double to = x[1] - 0.24 * (x[1] - x[0]);
         double top = height - pin;
@@ -111,6 +132,19 @@ final class FrameParts {
             solid.at(px, py, 0).bar(0.004, PLATE - pin, top - 0.004, 12);
         }
         out.add("bed", PartKind.BED, solid.mesh(), out.bodies.of(Bodies.BASE));
+    }
+
+    /** Half the width of the bed: between the arms, and clear of upright springs and screws [m]. */
+    private double bedSide() {
+        double side = shape.inside() - 0.016;
+        for (var spring : machine.springs()) {
+            if (spring.place() instanceof foldwright.machine.spring.Upright upright) {
+                for (var spot : upright.at()) {
+                    side = Math.min(side, Math.abs(spot.y()) - 0.022);
+                }
+            }
+        }
+        return Math.max(0.02, side);
     }
 
     private interface SideName {

@@ -20,7 +20,8 @@ public enum PartKind {
     CARRIAGE("carriage"),
     TOOL("tool"),
     CROSS_BAR("cross bar"),
-    BED("bed");
+    BED("bed"),
+    OUTLINE("outline");
 
     private final String word;
 

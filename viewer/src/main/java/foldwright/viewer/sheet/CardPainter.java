@@ -36,13 +36,25 @@ final class CardPainter {
             if (question == cards.open()) {
                 double h = at.of(306, 222);
                 opened(answer, y, h);
-                hits.add(Hits.Kind.CARD, question.ordinal(), at.cardsLeft() - at.of(20, 14), y, at.of(420, 280), h);
+                hits.add(
+                        Hits.Kind.CARD,
+                        question.ordinal(),
+                        at.cardsLeft() - at.of(20, 14),
+                        y,
+                        at.of(420, 280),
+                        h);
                 y += h + at.of(6, 0);
             } else {
                 double pitch = at.of(112, 81);
                 boolean last = question.ordinal() == last();
                 closed(answer, y, last);
-                hits.add(Hits.Kind.CARD, question.ordinal(), at.cardsLeft(), y + at.of(8, 4), at.of(380, 253), pitch - 4);
+                hits.add(
+                        Hits.Kind.CARD,
+                        question.ordinal(),
+                        at.cardsLeft(),
+                        y + at.of(8, 4),
+                        at.of(380, 253),
+                        pitch - 4);
                 y += pitch;
             }
         }
@@ -89,10 +101,12 @@ final class CardPainter {
         Lettering caption = new Lettering(Face.SANS, at.type(14, 13), pen.palette.ink2);
         String where = where(answer.question(), outcome);
         if (at.small) {
-            pen.canvas.text(caption, x, top + at.of(0, 75), pen.fit(caption, where, at.cardsRight() - x));
+            pen.canvas.text(
+                    caption, x, top + at.of(0, 75), pen.fit(caption, where, at.cardsRight() - x));
         } else {
             double cx = x + w + at.of(9, 7);
-            pen.canvas.text(caption, cx, top + at.of(95, 0), pen.fit(caption, where, at.cardsRight() - cx));
+            pen.canvas.text(
+                    caption, cx, top + at.of(95, 0), pen.fit(caption, where, at.cardsRight() - cx));
         }
         bar(outcome, x, at.cardsRight(), top + at.of(117, 86), at.of(5, 3.5));
         barLabels(outcome, x, top + at.of(137, 107));
@@ -106,9 +120,19 @@ final class CardPainter {
         pen.canvas.path().moveTo(left, top).lineTo(right - fold, top).lineTo(right, top + fold);
         pen.canvas.lineTo(right, bottom).lineTo(left, bottom).closePath();
         pen.canvas.stroke(pen.palette.rule, pen.line(1));
-        pen.canvas.path().moveTo(right - fold, top).lineTo(right - fold, top + fold).lineTo(right, top + fold).closePath();
+        pen.canvas
+                .path()
+                .moveTo(right - fold, top)
+                .lineTo(right - fold, top + fold)
+                .lineTo(right, top + fold)
+                .closePath();
         pen.canvas.fill(pen.palette.recess);
-        pen.canvas.path().moveTo(right - fold, top).lineTo(right - fold, top + fold).lineTo(right, top + fold).closePath();
+        pen.canvas
+                .path()
+                .moveTo(right - fold, top)
+                .lineTo(right - fold, top + fold)
+                .lineTo(right, top + fold)
+                .closePath();
         pen.canvas.stroke(pen.palette.rule, pen.line(1));
     }
 
@@ -116,7 +140,13 @@ final class CardPainter {
         Lettering look = pen.text(pen.palette.ink2);
         double y = top + at.of(76, 52);
         for (String line :
-                pen.canvas.fonts().lines(look.typeface(), look.em(), answer.waiting(), (float) (at.cardsRight() - x))) {
+                pen.canvas
+                        .fonts()
+                        .lines(
+                                look.typeface(),
+                                look.em(),
+                                answer.waiting(),
+                                (float) (at.cardsRight() - x))) {
             pen.canvas.text(look, x, y, line);
             y += 1.4 * look.em();
         }
@@ -130,7 +160,13 @@ final class CardPainter {
         if (check.remedies().isEmpty()) {
             // Nothing to change: the finding says what there is to know.
             List<String> lines =
-                    pen.canvas.fonts().lines(text.typeface(), text.em(), check.finding(), (float) (at.cardsRight() - x));
+                    pen.canvas
+                            .fonts()
+                            .lines(
+                                    text.typeface(),
+                                    text.em(),
+                                    check.finding(),
+                                    (float) (at.cardsRight() - x));
             for (int i = 0; i < Math.min(5, lines.size()); i++) {
                 String line = i == 4 && lines.size() > 5 ? lines.get(i) + " …" : lines.get(i);
                 pen.canvas.text(text.in(pen.palette.ink2), x, y + i * pitch, line);
@@ -140,11 +176,19 @@ final class CardPainter {
         pen.canvas.text(strong, x, y, "What would change it");
         y += at.of(27, 18);
         for (Remedy remedy : check.remedies().subList(0, Math.min(4, check.remedies().size()))) {
-            pen.mark(remedy.outcome().verdict(), x + at.of(6, 4), y - 0.33 * text.em(), at.of(12, 8.5));
+            pen.mark(
+                    remedy.outcome().verdict(),
+                    x + at.of(6, 4),
+                    y - 0.33 * text.em(),
+                    at.of(12, 8.5));
             String margin = Numerals.margin(remedy.outcome().margin());
             double w = pen.canvas.text(strong, at.cardsRight(), y, margin, Align.RIGHT);
             double left = x + at.of(20, 14);
-            pen.canvas.text(text, left, y, pen.fit(text, remedy.words(), at.cardsRight() - w - at.of(12, 8) - left));
+            pen.canvas.text(
+                    text,
+                    left,
+                    y,
+                    pen.fit(text, remedy.words(), at.cardsRight() - w - at.of(12, 8) - left));
             y += pitch;
         }
     }
@@ -160,23 +204,35 @@ final class CardPainter {
         pen.canvas.text(question, x, top + at.of(45, 31), answer.question().words());
         if (!known) {
             Lettering text = pen.text(pen.palette.ink2);
-            pen.canvas.text(text, x, top + at.of(75, 50), pen.fit(text, answer.waiting(), at.cardsRight() - x));
+            pen.canvas.text(
+                    text,
+                    x,
+                    top + at.of(75, 50),
+                    pen.fit(text, answer.waiting(), at.cardsRight() - x));
         } else {
             Outcome outcome = answer.worst().get().outcome();
             Lettering number = pen.strong(23, 17, pen.palette.ink);
-            double w = pen.canvas.text(number, x, top + at.of(74, 52), number(answer.question(), outcome));
+            double w =
+                    pen.canvas.text(
+                            number, x, top + at.of(74, 52), number(answer.question(), outcome));
             Lettering word = pen.strong(15, 13, pen.palette.text(verdict));
             pen.canvas.text(word, x + w + at.of(14, 10), top + at.of(74, 52), verdict.word());
             Lettering second = pen.text(pen.palette.ink2);
             String line = where(answer.question(), outcome);
-            pen.canvas.text(second, x, top + at.of(98, 69), pen.fit(second, line, at.cardsRight() - x));
+            pen.canvas.text(
+                    second, x, top + at.of(98, 69), pen.fit(second, line, at.cardsRight() - x));
             double from = at.right(1760, 1173);
             if (x + w + at.of(110, 80) < from && Double.isFinite(outcome.margin())) {
                 bar(outcome, from, at.cardsRight(), top + at.of(71, 47), at.of(5, 3.5));
             }
         }
         if (!last) {
-            pen.canvas.level(at.cardsLeft(), at.cardsRight(), top + at.of(115, 80), pen.palette.rule, pen.line(1));
+            pen.canvas.level(
+                    at.cardsLeft(),
+                    at.cardsRight(),
+                    top + at.of(115, 80),
+                    pen.palette.rule,
+                    pen.line(1));
         }
     }
 
@@ -192,7 +248,11 @@ final class CardPainter {
     private static String where(Question question, Outcome outcome) {
         String place = outcome.worst().text();
         return switch (question) {
-            case LEAN, SKEW -> "of " + outcome.available().text() + " allowed" + (place.isEmpty() ? "" : ", " + place);
+            case LEAN, SKEW ->
+                    "of "
+                            + outcome.available().text()
+                            + " allowed"
+                            + (place.isEmpty() ? "" : ", " + place);
             default -> place.isEmpty() ? "" : "worst at " + place;
         };
     }
@@ -210,12 +270,19 @@ final class CardPainter {
             return;
         }
         double end = barAt(Double.isInfinite(margin) ? BAR_END : margin, x0, x1);
-        pen.canvas.path().rect(x0, y - h / 2, end - x0, h).fill(pen.palette.fill(outcome.verdict()));
+        pen.canvas
+                .path()
+                .rect(x0, y - h / 2, end - x0, h)
+                .fill(pen.palette.fill(outcome.verdict()));
         double tick = at.of(6, 4.5);
         pen.canvas.upright(barAt(1, x0, x1), y - tick, y + tick, pen.palette.ink, pen.line(1.5));
         if (outcome.holdsFrom() > 1) {
             pen.canvas.upright(
-                    barAt(outcome.holdsFrom(), x0, x1), y - 0.7 * tick, y + 0.7 * tick, pen.palette.ink2, pen.line(1.1));
+                    barAt(outcome.holdsFrom(), x0, x1),
+                    y - 0.7 * tick,
+                    y + 0.7 * tick,
+                    pen.palette.ink2,
+                    pen.line(1.1));
         }
     }
 

@@ -31,7 +31,8 @@ final class HeadPainter {
             if (w + gap + pen.canvas.width(dashed, head.dashed().get()) <= room) {
                 pen.canvas.text(dashed, x + w + gap, at.of(96, 64), head.dashed().get());
             } else {
-                pen.canvas.text(dashed, x, at.of(120, 82), pen.fit(dashed, head.dashed().get(), room));
+                pen.canvas.text(
+                        dashed, x, at.of(120, 82), pen.fit(dashed, head.dashed().get(), room));
             }
         }
         if (head.larger() != 1) {
@@ -42,9 +43,18 @@ final class HeadPainter {
 
     private void larger(double factor) {
         double right = at.scaleX() - at.of(78, 52);
-        String words = factor < 10 ? String.format(Locale.ROOT, "%.3g×", factor) : Numerals.fixed(factor, 0) + "×";
-        pen.canvas.text(pen.strong(38, 26, pen.palette.ink), right, at.of(66, 44), words, Align.RIGHT);
-        pen.canvas.text(pen.text(pen.palette.ink2), right, at.of(92, 62), "skew and lean drawn larger", Align.RIGHT);
+        String words =
+                factor < 10
+                        ? String.format(Locale.ROOT, "%.3g×", factor)
+                        : Numerals.fixed(factor, 0) + "×";
+        pen.canvas.text(
+                pen.strong(38, 26, pen.palette.ink), right, at.of(66, 44), words, Align.RIGHT);
+        pen.canvas.text(
+                pen.text(pen.palette.ink2),
+                right,
+                at.of(92, 62),
+                "skew and lean drawn larger",
+                Align.RIGHT);
     }
 
     private void legend(SheetModel.InkLegend ink) {
@@ -64,18 +74,33 @@ final class HeadPainter {
             double right = Math.round(x + w * (i + 1) / steps);
             pen.canvas.path().rect(left, Math.round(y), right - left, Math.round(h)).fill(c);
         }
-        pen.canvas.path().rect(Math.round(x) - 0.5, Math.round(y) - 0.5, Math.round(w) + 1, Math.round(h) + 1);
+        pen.canvas
+                .path()
+                .rect(
+                        Math.round(x) - 0.5,
+                        Math.round(y) - 0.5,
+                        Math.round(w) + 1,
+                        Math.round(h) + 1);
         pen.canvas.stroke(pen.palette.ink2, pen.line(1));
         ticks(ink, x, y + h, w);
         if (!Double.isNaN(ink.now())) {
             double share = signed ? (ink.now() / ink.end() + 1) / 2 : ink.now() / ink.end();
             double px = x + w * Math.max(0, Math.min(1, share));
             double s = at.of(6, 4.5);
-            pen.canvas.path().moveTo(px - s, y - 1.5 * s).lineTo(px + s, y - 1.5 * s).lineTo(px, y - 1).closePath();
+            pen.canvas
+                    .path()
+                    .moveTo(px - s, y - 1.5 * s)
+                    .lineTo(px + s, y - 1.5 * s)
+                    .lineTo(px, y - 1)
+                    .closePath();
             pen.canvas.fill(pen.palette.ink);
         }
         Lettering where = pen.text(pen.palette.ink2);
-        pen.canvas.text(where, x, at.of(136, 99), pen.fit(where, ink.darkest(), at.cardsLeft() - at.of(40, 24) - x));
+        pen.canvas.text(
+                where,
+                x,
+                at.of(136, 99),
+                pen.fit(where, ink.darkest(), at.cardsLeft() - at.of(40, 24) - x));
     }
 
     private void ticks(SheetModel.InkLegend ink, double x, double y, double w) {
@@ -88,12 +113,16 @@ final class HeadPainter {
             double value = low + i * step;
             double px = x + w * (value - low) / (ink.end() - low);
             pen.canvas.upright(px, y, y + at.of(5, 3), pen.palette.ink2, pen.line(1));
-            Align align = i == 0 ? Align.LEFT : value > ink.end() * (1 - 1e-9) ? Align.RIGHT : Align.CENTRE;
+            Align align =
+                    i == 0
+                            ? Align.LEFT
+                            : value > ink.end() * (1 - 1e-9) ? Align.RIGHT : Align.CENTRE;
             String end = "";
             if (ink.ends().isPresent() && i != 1) {
                 end = " " + (i == 0 ? ink.ends().get().minus() : ink.ends().get().plus());
             }
-            pen.canvas.text(look, px, y + at.of(19, 16), Numerals.fixed(value, decimals) + end, align);
+            pen.canvas.text(
+                    look, px, y + at.of(19, 16), Numerals.fixed(value, decimals) + end, align);
         }
     }
 

@@ -2,9 +2,10 @@
 package foldwright.viewer.sheet;
 
 /**
- * Where things stand on a sheet of a size. Two drawings exist: one made at 1920 x 1080 and scaled, and a denser one made
- * at 1280 x 720 for pictures less than 1600 px wide. Each place is given in both: {@code of(large, small)}. Cards and scale
- * keep their distance from the right edge, rules from the bottom; the table takes what is left.
+ * Where things stand on a sheet of a size. Two drawings exist: one made at 1920 x 1080 and scaled,
+ * and a denser one made at 1280 x 720 for pictures less than 1600 px wide. Each place is given in
+ * both: {@code of(large, small)}. Cards and scale keep their distance from the right edge, rules
+ * from the bottom; the table takes what is left.
  */
 public final class Layout {
     /** Smallest text [px]. */
@@ -34,7 +35,10 @@ public final class Layout {
         this.height = height;
         this.textScale = textScale;
         small = width < 1600;
-        unit = small ? Math.min(width / 1280.0, height / 720.0) : Math.min(width / 1920.0, height / 1080.0);
+        unit =
+                small
+                        ? Math.min(width / 1280.0, height / 720.0)
+                        : Math.min(width / 1920.0, height / 1080.0);
         u = small ? unit * 2 / 3 : unit;
         extraX = width - unit * (small ? 1280 : 1920);
         extraY = height - unit * (small ? 720 : 1080);

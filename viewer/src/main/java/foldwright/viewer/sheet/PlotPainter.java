@@ -113,7 +113,10 @@ final class PlotPainter {
         for (int i = 0; i < plot.height().size(); i++) {
             pen.canvas.lineTo(px(plot.needed().at(i)), scale.at(plot.height().at(i)));
         }
-        pen.canvas.lineTo(x.at(0), scale.at(plot.height().last())).closePath().fill(pen.palette.recess);
+        pen.canvas
+                .lineTo(x.at(0), scale.at(plot.height().last()))
+                .closePath()
+                .fill(pen.palette.recess);
     }
 
     /** Where the margin is short: between the limit (over its rule) and the need. */
@@ -221,13 +224,18 @@ final class PlotPainter {
         Lettering second = pen.text(pen.palette.ink2);
         double room = at.cardsLeft() - at.of(34, 24) - left;
         if (at.small) {
-            pen.canvas.text(title, left, top - 57 * at.unit, pen.fit(title, plot.caption().title(), room));
+            pen.canvas.text(
+                    title, left, top - 57 * at.unit, pen.fit(title, plot.caption().title(), room));
             String words = (symbol.isEmpty() ? "" : symbol + ", ") + "same height";
             pen.canvas.text(second, left, top - 42 * at.unit, pen.fit(second, words, room));
         } else {
             String words = plot.caption().title() + (symbol.isEmpty() ? "" : ", " + symbol);
             pen.canvas.text(title, left, top - 64 * at.unit, pen.fit(title, words, room));
-            pen.canvas.text(second, left, top - 46 * at.unit, pen.fit(second, "same height as the machine", room));
+            pen.canvas.text(
+                    second,
+                    left,
+                    top - 46 * at.unit,
+                    pen.fit(second, "same height as the machine", room));
         }
     }
 
@@ -235,12 +243,13 @@ final class PlotPainter {
         Lettering look = pen.tick(pen.palette.ink2);
         int most = 4;
         for (double tick : x.ticks(most)) {
-            pen.canvas.upright(x.at(tick), bottom, bottom + at.of(6, 4), pen.palette.ink2, pen.line(1));
+            pen.canvas.upright(
+                    x.at(tick), bottom, bottom + at.of(6, 4), pen.palette.ink2, pen.line(1));
             pen.canvas.text(
                     look,
                     x.at(tick),
                     bottom + at.of(22, 18),
-                    Numerals.fixed(tick, x.decimals(most)),
+                    tick == 0 ? "0" : Numerals.fixed(tick, x.decimals(most)),
                     Align.CENTRE);
         }
         if (cut) {
@@ -269,7 +278,7 @@ final class PlotPainter {
         String words = (at.small ? "" : "needs ") + Numerals.with(plot.needed().at(worst), unit);
         double w = pen.canvas.width(look, words);
         double y = py - at.of(14, 11);
-        double right = Math.min(px - at.of(4, 4), at.plotRight() - 2);
+        double right = Math.min(px - at.of(13, 10), at.plotRight() - 2);
         double left = Math.max(at.plotLeft() + at.of(6, 4), right - w);
         pen.canvas.text(look, left, y, words);
     }

@@ -42,20 +42,30 @@ final class RulePainter {
             more(rules, notes, shown, left + shown * at.of(290, 201), top);
         }
         Lettering hint = pen.italic(pen.palette.ink2);
-        pen.canvas.text(hint, left, top + at.of(141, 97), pen.fit(hint, notes.rulesHint(), right - left));
+        pen.canvas.text(
+                hint, left, top + at.of(141, 97), pen.fit(hint, notes.rulesHint(), right - left));
     }
 
-    private void more(List<SheetModel.Rule> rules, SheetModel.Notes notes, int shown, double x, double top) {
+    private void more(
+            List<SheetModel.Rule> rules, SheetModel.Notes notes, int shown, double x, double top) {
         int rest = rules.size() - shown + notes.more().size();
         double room = at.cardsLeft() - at.of(20, 20) - x;
         if (rest <= 0 || room < 60) {
             return;
         }
-        pen.canvas.text(pen.strong(15, 13, pen.palette.ink), x, top + at.of(31, 21), rest + " more numbers");
+        pen.canvas.text(
+                pen.strong(15, 13, pen.palette.ink),
+                x,
+                top + at.of(31, 21),
+                rest + " more numbers");
         Lettering look = pen.text(pen.palette.ink2);
         double y = top + at.of(60, 41);
         for (int i = shown; i < Math.min(rules.size(), shown + 3); i++) {
-            pen.canvas.text(look, x, y, pen.fit(look, rules.get(i).name() + " " + rules.get(i).value(), room));
+            pen.canvas.text(
+                    look,
+                    x,
+                    y,
+                    pen.fit(look, rules.get(i).name() + " " + rules.get(i).value(), room));
             y += at.of(22, 17);
         }
     }
@@ -65,7 +75,8 @@ final class RulePainter {
         Lettering value = pen.strong(18, 13, changed ? pen.palette.pine : pen.palette.ink);
         double vw = pen.canvas.text(value, x + w, top + at.of(36, 21), rule.value(), Align.RIGHT);
         Lettering name = pen.text(pen.palette.ink2);
-        pen.canvas.text(name, x, top + at.of(36, 21), pen.fit(name, rule.name(), w - vw - at.of(10, 7)));
+        pen.canvas.text(
+                name, x, top + at.of(36, 21), pen.fit(name, rule.name(), w - vw - at.of(10, 7)));
         double base = top + at.of(87, 59);
         hill(rule.hill(), x, w, base);
         pen.canvas.level(x, x + w, base, pen.palette.ink, pen.line(1.5));
@@ -73,7 +84,13 @@ final class RulePainter {
         rule.before().ifPresent(b -> handle(x + b * w, base, pen.palette.paper, pen.palette.ink));
         int fill = changed ? pen.palette.pine : pen.palette.ink;
         handle(x + rule.at() * w, base, fill, fill);
-        hits.add(Hits.Kind.RULE, index, x - at.of(8, 6), base - at.of(40, 28), w + at.of(16, 12), at.of(60, 42));
+        hits.add(
+                Hits.Kind.RULE,
+                index,
+                x - at.of(8, 6),
+                base - at.of(40, 28),
+                w + at.of(16, 12),
+                at.of(60, 42));
     }
 
     private void ends(SheetModel.Rule rule, double x, double w, double base) {
@@ -96,9 +113,15 @@ final class RulePainter {
     private void handle(double x, double base, int fill, int edge) {
         double w = at.of(7, 5.5);
         double h = at.of(21, 14);
-        pen.canvas.path().roundRect(x - w / 2 - 1.2, base - h / 2 - 1.2, w + 2.4, h + 2.4, w / 2).fill(pen.palette.paper);
+        pen.canvas
+                .path()
+                .roundRect(x - w / 2 - 1.2, base - h / 2 - 1.2, w + 2.4, h + 2.4, w / 2)
+                .fill(pen.palette.paper);
         pen.canvas.path().roundRect(x - w / 2, base - h / 2, w, h, w / 2.4).fill(fill);
-        pen.canvas.path().roundRect(x - w / 2, base - h / 2, w, h, w / 2.4).stroke(edge, pen.line(1.1));
+        pen.canvas
+                .path()
+                .roundRect(x - w / 2, base - h / 2, w, h, w / 2.4)
+                .stroke(edge, pen.line(1.1));
     }
 
     private void hill(SheetModel.Hill hill, double x, double w, double base) {

@@ -11,7 +11,10 @@ import foldwright.study.Verdict;
 import foldwright.viewer.paint.Align;
 import foldwright.viewer.paint.Lettering;
 
-/** The height scale: axis with ticks, the ribbon of margins, where something must not be, and the tab. */
+/**
+ * The height scale: axis with ticks, the ribbon of margins, where something must not be, and the
+ * tab.
+ */
 final class ScalePainter {
     private static final double CUT = 5;
 
@@ -49,12 +52,21 @@ final class ScalePainter {
         double w = pen.canvas.width(look, words) + at.of(20, 14);
         double h = at.of(34, 24);
         double left = x - point - w;
-        pen.canvas.path().moveTo(left, tabY - h / 2).lineTo(x - point, tabY - h / 2).lineTo(x, tabY);
-        pen.canvas.lineTo(x - point, tabY + h / 2).lineTo(left, tabY + h / 2).closePath().fill(pen.palette.pine);
+        pen.canvas
+                .path()
+                .moveTo(left, tabY - h / 2)
+                .lineTo(x - point, tabY - h / 2)
+                .lineTo(x, tabY);
+        pen.canvas
+                .lineTo(x - point, tabY + h / 2)
+                .lineTo(left, tabY + h / 2)
+                .closePath()
+                .fill(pen.palette.pine);
         pen.canvas.text(look, left + at.of(10, 7), tabY + 0.35 * look.em(), words);
         pen.canvas.path().disc(x, tabY, at.of(4.5, 3.4)).fill(pen.palette.paper);
         pen.canvas.path().disc(x, tabY, at.of(4.5, 3.4)).stroke(pen.palette.pine, pen.line(1.6));
-        Lettering caption = new Lettering(Face.SANS, at.type(14, 13), pen.palette.ink2, pen.palette.paper);
+        Lettering caption =
+                new Lettering(Face.SANS, at.type(14, 13), pen.palette.ink2, pen.palette.paper);
         pen.canvas.text(caption, x - at.of(16, 10), captionY(), travel.caption(), Align.RIGHT);
     }
 
@@ -95,7 +107,12 @@ final class ScalePainter {
                     Math.abs(y - scale.at(travel.top())) < 1.3 * look.em()
                             || Math.abs(y - scale.at(travel.flat())) < 1.3 * look.em();
             if (main && !nearEnd && !covered(y)) {
-                pen.canvas.text(look, x - at.of(14, 10), y + 0.35 * look.em(), Numerals.fixed(mm, 0), Align.RIGHT);
+                pen.canvas.text(
+                        look,
+                        x - at.of(14, 10),
+                        y + 0.35 * look.em(),
+                        Numerals.fixed(mm, 0),
+                        Align.RIGHT);
             }
         }
         end(travel.top(), " top");
@@ -104,7 +121,8 @@ final class ScalePainter {
 
     private void end(double height, String word) {
         double y = scale.at(height);
-        pen.canvas.level(at.scaleX() - at.of(10, 7), at.scaleX(), y, pen.palette.ink, pen.line(2.2));
+        pen.canvas.level(
+                at.scaleX() - at.of(10, 7), at.scaleX(), y, pen.palette.ink, pen.line(2.2));
         if (!covered(y)) {
             Lettering look = pen.strong(15, 13, pen.palette.ink).over(pen.palette.paper);
             pen.canvas.text(
@@ -128,7 +146,10 @@ final class ScalePainter {
         double top = scale.at(travel.top());
         double bottom = scale.at(travel.flat());
         pen.canvas.upright(x + step, top, bottom, pen.palette.ink, pen.line(1.5));
-        float[] xs = {(float) Math.floor(x + holdsFrom * step) + 0.5f, (float) Math.floor(x + holdsFrom * step) + 0.5f};
+        float[] xs = {
+            (float) Math.floor(x + holdsFrom * step) + 0.5f,
+            (float) Math.floor(x + holdsFrom * step) + 0.5f
+        };
         pen.canvas.path().dashes(xs, new float[] {(float) top, (float) bottom}, 2, 2, 3);
         pen.canvas.stroke(pen.palette.ink2, pen.line(1.1));
         titles(top, step);
@@ -147,8 +168,14 @@ final class ScalePainter {
         Lettering look = pen.tick(pen.palette.ink2);
         double y = top - at.of(18, 12);
         for (int m = 1; m <= CUT; m += 2) {
-            pen.canvas.upright(x + m * step, top - at.of(8, 5), top - at.of(3, 2), pen.palette.ink2, pen.line(1));
-            pen.canvas.text(look, x + m * step, y, m == CUT ? "5×" : Integer.toString(m), Align.CENTRE);
+            pen.canvas.upright(
+                    x + m * step,
+                    top - at.of(8, 5),
+                    top - at.of(3, 2),
+                    pen.palette.ink2,
+                    pen.line(1));
+            pen.canvas.text(
+                    look, x + m * step, y, m == CUT ? "5×" : Integer.toString(m), Align.CENTRE);
         }
     }
 
@@ -159,14 +186,16 @@ final class ScalePainter {
 
     private void bandPath(HeightPlot plot, Band band, double step) {
         pen.canvas.path().moveTo(at.scaleX(), scale.at(band.from()));
-        pen.canvas.lineTo(place(plot.margin().over(plot.height(), band.from()), step), scale.at(band.from()));
+        pen.canvas.lineTo(
+                place(plot.margin().over(plot.height(), band.from()), step), scale.at(band.from()));
         for (int i = 0; i < plot.height().size(); i++) {
             double h = plot.height().at(i);
             if (h > band.from() && h < band.to()) {
                 pen.canvas.lineTo(place(plot.margin().at(i), step), scale.at(h));
             }
         }
-        pen.canvas.lineTo(place(plot.margin().over(plot.height(), band.to()), step), scale.at(band.to()));
+        pen.canvas.lineTo(
+                place(plot.margin().over(plot.height(), band.to()), step), scale.at(band.to()));
         pen.canvas.lineTo(at.scaleX(), scale.at(band.to())).closePath();
     }
 
@@ -203,12 +232,14 @@ final class ScalePainter {
         pen.canvas.upright(x, top, bottom, pen.palette.ink2, pen.line(2.6));
         Lettering look = pen.tick(pen.palette.ink2).over(pen.palette.paper);
         double tx = x - at.of(6, 4);
-        double middle = (top + bottom) / 2;
+        double foot = Math.max(bottom, top + look.em());
         if (at.small) {
-            pen.canvas.text(look, tx, middle + 0.35 * look.em(), zone.words(), Align.RIGHT);
-        } else {
-            pen.canvas.text(look, tx, middle - 0.2 * look.em(), zone.words(), Align.RIGHT);
-            pen.canvas.text(look, tx, middle + 1.0 * look.em(), zone.second(), Align.RIGHT);
+            pen.canvas.text(
+                    look, tx, (top + bottom) / 2 + 0.35 * look.em(), zone.words(), Align.RIGHT);
+            return;
         }
+        pen.canvas.text(look, tx, foot - 2.5 * look.em(), zone.words(), Align.RIGHT);
+        pen.canvas.text(look, tx, foot - 1.3 * look.em(), zone.second(), Align.RIGHT);
+        pen.canvas.text(look, tx, foot - 0.1 * look.em(), zone.third(), Align.RIGHT);
     }
 }

@@ -56,8 +56,11 @@ public record SheetModel(
         }
     }
 
-    /** Heights where something must not be, e.g. "tool off" below 58 mm [m]. */
-    public record NoGo(double from, double to, String words, String second) {}
+    /**
+     * Heights where something must not be [m], in three short lines, e.g. "tool off", "below", "58
+     * mm".
+     */
+    public record NoGo(double from, double to, String words, String second, String third) {}
 
     /**
      * The scale of the ink.
@@ -68,7 +71,8 @@ public record SheetModel(
      * @param darkest where the largest is
      * @param ends words at both ends of a signed scale
      */
-    public record InkLegend(String title, double end, double now, String darkest, Optional<Ends> ends) {}
+    public record InkLegend(
+            String title, double end, double now, String darkest, Optional<Ends> ends) {}
 
     /** Words for minus and plus. */
     public record Ends(String minus, String plus) {}
@@ -113,7 +117,8 @@ public record SheetModel(
      * @param at handle, 0 to 1
      * @param before handle of the file's value, when another is tried
      * @param beforeText e.g. "file 3:1"
-     * @param hill worst margin over the travel at even steps along the rule; empty when not computed
+     * @param hill worst margin over the travel at even steps along the rule; empty when not
+     *     computed
      */
     public record Rule(
             String name,

@@ -21,7 +21,9 @@ public final class SheetPainter {
         }
     }
 
-    /** A force shown as a needle: head where it acts (world frame [m]), direction, size [N], words. */
+    /**
+     * A force shown as a needle: head where it acts (world frame [m]), direction, size [N], words.
+     */
     public record Force(Point at, Point along, double newtons, String words) {}
 
     /** A point or direction. */
@@ -47,7 +49,10 @@ public final class SheetPainter {
         table.topLine(model.travel());
         table.needles(
                 scene.forces.stream()
-                        .map(f -> new TablePainter.Needle(f.at.array(), f.along.array(), f.newtons, f.words))
+                        .map(
+                                f ->
+                                        new TablePainter.Needle(
+                                                f.at.array(), f.along.array(), f.newtons, f.words))
                         .toList());
         new HeadPainter(pen).draw(model);
         scale.draw(model);
@@ -74,18 +79,35 @@ public final class SheetPainter {
             return;
         }
         Lettering look = pen.italic(pen.palette.ink2);
-        String words = "heights drawn " + Numerals.significant(table.stretch(), 2, 1) + "× taller than the machine";
+        String words =
+                "heights drawn "
+                        + Numerals.significant(table.stretch(), 2, 1)
+                        + "× taller than the machine";
         double x = pen.at.scaleX();
         double y = table.heights().from() + pen.at.of(50, 38);
-        pen.canvas.text(look, x, y, pen.fit(look, words, pen.at.plotRight() + pen.at.of(30, 20) - x));
+        pen.canvas.text(
+                look, x, y, pen.fit(look, words, pen.at.plotRight() + pen.at.of(30, 20) - x));
     }
 
     private void grips(Layout at, Scale heights, SheetModel.Travel travel) {
         double top = heights.at(travel.top());
         double bottom = heights.at(travel.flat());
-        hits.add(Hits.Kind.SCALE, 0, at.scaleX() - at.of(50, 36), top, at.of(130, 90), bottom - top);
+        hits.add(
+                Hits.Kind.SCALE, 0, at.scaleX() - at.of(50, 36), top, at.of(130, 90), bottom - top);
         double tab = heights.at(travel.height());
-        hits.add(Hits.Kind.PLOT, 0, at.plotLeft(), top, at.plotRight() - at.plotLeft(), bottom - top);
-        hits.add(Hits.Kind.TAB, 0, at.scaleX() - at.of(112, 84), tab - at.of(18, 13), at.of(118, 88), at.of(36, 26));
+        hits.add(
+                Hits.Kind.PLOT,
+                0,
+                at.plotLeft(),
+                top,
+                at.plotRight() - at.plotLeft(),
+                bottom - top);
+        hits.add(
+                Hits.Kind.TAB,
+                0,
+                at.scaleX() - at.of(112, 84),
+                tab - at.of(18, 13),
+                at.of(118, 88),
+                at.of(36, 26));
     }
 }

@@ -8,7 +8,10 @@ import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
 import java.util.List;
 
-/** What is written on the table: the outline of the box, the top of the travel, force needles, the level line. */
+/**
+ * What is written on the table: the outline of the box, the top of the travel, force needles, the
+ * level line.
+ */
 final class TablePainter {
     private final Pen pen;
     private final Layout at;
@@ -24,24 +27,17 @@ final class TablePainter {
         this.scene = scene;
     }
 
-    /** The outline it must fit into, on the table; drawn over the machine's foot it would lie, so only where it is free. */
+    /** Words beside the outline it must fit into. */
     void outline(String words) {
         scene.machine()
                 .box()
                 .ifPresent(
                         box -> {
-                            double[][] c = TableView.outline(box, scene);
-                            float[] xs = new float[5];
-                            float[] ys = new float[5];
-                            for (int i = 0; i < 5; i++) {
-                                xs[i] = (float) view.x(c[i % 4][0], c[i % 4][1], 0);
-                                ys[i] = (float) view.y(c[i % 4][0], c[i % 4][1], 0);
-                            }
-                            pen.canvas.path().dashes(xs, ys, 5, 14, 4, 2, 4);
-                            pen.canvas.stroke(pen.palette.ink3, pen.line(1.1));
+                            double[] c = TableView.outlineCorner(box, scene);
                             Lettering look = pen.italic(pen.palette.ink2).over(pen.palette.paper);
-                            double x = Math.max(at.of(46, 30), Math.min(xs[0], xs[1]) + at.of(12, 9));
-                            pen.canvas.text(look, x, Math.max(ys[0], ys[1]) + at.of(20, 15), words);
+                            double x =
+                                    Math.max(at.of(46, 30), view.x(c[0], c[1], 0) + at.of(12, 9));
+                            pen.canvas.text(look, x, view.y(c[0], c[1], 0) + at.of(20, 15), words);
                         });
     }
 
@@ -58,7 +54,11 @@ final class TablePainter {
         pen.canvas.path().dashes(xs, ys, 2, 14, 4, 2, 4);
         pen.canvas.stroke(pen.palette.ink3, pen.line(1.1));
         pen.canvas.upright(from, y - at.of(4, 3), y + at.of(4, 3), pen.palette.ink3, pen.line(1.1));
-        pen.canvas.text(pen.italic(pen.palette.ink2), from + at.of(3, 2), y - at.of(9, 7), "deck pins at the top of the travel");
+        pen.canvas.text(
+                pen.italic(pen.palette.ink2),
+                from + at.of(3, 2),
+                y - at.of(9, 7),
+                "deck pins at the top of the travel");
     }
 
     /** From the deck pins through the tab to the curve; bends where level is not level. */
@@ -82,7 +82,9 @@ final class TablePainter {
             pen.canvas.moveTo(from, snapped);
         } else {
             double bend = Math.min(tabLeft - at.of(20, 14), at.tableRight() + at.of(10, 8));
-            pen.canvas.moveTo(Math.min(from, bend), py).lineTo(Math.max(Math.min(from, bend), bend - at.of(60, 40)), py);
+            pen.canvas
+                    .moveTo(Math.min(from, bend), py)
+                    .lineTo(Math.max(Math.min(from, bend), bend - at.of(60, 40)), py);
             pen.canvas.lineTo(bend, snapped);
         }
         pen.canvas.lineTo(curve, snapped).strokeRound(pen.palette.pine, w);
@@ -95,8 +97,18 @@ final class TablePainter {
             double len = at.of(140, 92) * Math.sqrt(n.newtons() / longest) * 0.6;
             double hx = view.x(n.at()[0], n.at()[1], n.at()[2]);
             double hy = view.y(n.at()[0], n.at()[1], n.at()[2]);
-            double dx = view.x(n.at()[0] + n.along()[0], n.at()[1] + n.along()[1], n.at()[2] + n.along()[2]) - hx;
-            double dy = view.y(n.at()[0] + n.along()[0], n.at()[1] + n.along()[1], n.at()[2] + n.along()[2]) - hy;
+            double dx =
+                    view.x(
+                                    n.at()[0] + n.along()[0],
+                                    n.at()[1] + n.along()[1],
+                                    n.at()[2] + n.along()[2])
+                            - hx;
+            double dy =
+                    view.y(
+                                    n.at()[0] + n.along()[0],
+                                    n.at()[1] + n.along()[1],
+                                    n.at()[2] + n.along()[2])
+                            - hy;
             double d = Math.max(1e-9, Math.hypot(dx, dy));
             needle(hx, hy, dx / d, dy / d, len, n);
         }
@@ -120,16 +132,23 @@ final class TablePainter {
             double s1 = 1.4 * stem + grow;
             pen.canvas.path().moveTo(tx + sx * s0, ty + sy * s0).lineTo(bx + sx * s1, by + sy * s1);
             pen.canvas.lineTo(bx + sx * (half + grow), by + sy * (half + grow));
-            pen.canvas.lineTo(hx + dx * grow + sx * (0.6 + grow), hy + dy * grow + sy * (0.6 + grow));
-            pen.canvas.lineTo(hx + dx * grow - sx * (0.6 + grow), hy + dy * grow - sy * (0.6 + grow));
+            pen.canvas.lineTo(
+                    hx + dx * grow + sx * (0.6 + grow), hy + dy * grow + sy * (0.6 + grow));
+            pen.canvas.lineTo(
+                    hx + dx * grow - sx * (0.6 + grow), hy + dy * grow - sy * (0.6 + grow));
             pen.canvas.lineTo(bx - sx * (half + grow), by - sy * (half + grow));
-            pen.canvas.lineTo(bx - sx * s1, by - sy * s1).lineTo(tx - sx * s0, ty - sy * s0).closePath();
+            pen.canvas
+                    .lineTo(bx - sx * s1, by - sy * s1)
+                    .lineTo(tx - sx * s0, ty - sy * s0)
+                    .closePath();
             pen.canvas.fill(colour, pass == 0 ? 0.85 : 1);
         }
         double ring = at.of(3.2, 2.6);
         pen.canvas.path().disc(tx, ty, ring).fill(pen.palette.paper);
         pen.canvas.path().disc(tx, ty, ring).stroke(pen.palette.ink, pen.line(1.5));
-        Lettering look = new Lettering(Face.SANS_SEMIBOLD, at.type(15, 13), pen.palette.ink, pen.palette.paper);
+        Lettering look =
+                new Lettering(
+                        Face.SANS_SEMIBOLD, at.type(15, 13), pen.palette.ink, pen.palette.paper);
         boolean upright = Math.abs(dy) > Math.abs(dx);
         double lx = upright ? tx + at.of(12, 9) : (tx + hx) / 2;
         double ly = upright ? ty + at.of(20, 16) : Math.max(ty, hy) + at.of(24, 19);

@@ -8,9 +8,10 @@ import foldwright.viewer.scene.LiftShape;
 import foldwright.viewer.scene.MachineScene;
 
 /**
- * How the machine stands on the table of a layout: scale and origin so that the top pose fits, and the height axis that
- * goes with it. The picture does not zoom while the deck rises. Where the travel is too short for a readable scale, the
- * axis is drawn taller than the machine and the level line bends; {@link #stretch} says by how much.
+ * How the machine stands on the table of a layout: scale and origin so that the top pose fits, and
+ * the height axis that goes with it. The picture does not zoom while the deck rises. Where the
+ * travel is too short for a readable scale, the axis is drawn taller than the machine and the level
+ * line bends; {@link #stretch} says by how much.
  */
 public final class TableView {
     private final Layout at;
@@ -43,7 +44,10 @@ public final class TableView {
         double boxDrop = machine.box().map(b -> Math.max(0, b.width() - width) / 2).orElse(0.0);
         double drop = flat + pinHeight + 0.235 * (width / 2 + boxDrop + pinY);
         double room = at.tableBottom() - at.of(24, 16) - at.tableTop();
-        double s = Math.min((at.tableRight() - at.tableLeft()) / spanX, room / (top - flat + drop + rise));
+        double s =
+                Math.min(
+                        (at.tableRight() - at.tableLeft()) / spanX,
+                        room / (top - flat + drop + rise));
         // The scale keeps its usual height where the machine allows it.
         scale = Math.min(s, (at.scaleFlat() - at.scaleTop()) / (top - flat));
         double yFlat = Math.min(at.scaleFlat(), at.tableBottom() - at.of(24, 16) - scale * drop);
@@ -52,7 +56,11 @@ public final class TableView {
         if (tall < least) {
             stretch = (at.scaleFlat() - at.scaleTop()) / tall;
             heights = new Scale(flat, top, at.scaleFlat(), at.scaleTop());
-            double slack = at.tableBottom() - at.of(24, 16) - scale * (drop + top - flat + rise) - at.tableTop();
+            double slack =
+                    at.tableBottom()
+                            - at.of(24, 16)
+                            - scale * (drop + top - flat + rise)
+                            - at.tableTop();
             yFlat -= Math.max(0, 0.35 * slack);
         } else {
             stretch = 1;
@@ -107,12 +115,10 @@ public final class TableView {
         return pinHeight;
     }
 
-    /** Corners of the box's outline on the table, x and y [m]. */
-    static double[][] outline(Box box, MachineScene scene) {
+    /** Front left corner of the box's outline on the table, x and y [m]. */
+    static double[] outlineCorner(Box box, MachineScene scene) {
         var base = scene.machine().base();
         double cx = -base.pinInset() + base.length() / 2;
-        double l = box.length() / 2;
-        double w = box.width() / 2;
-        return new double[][] {{cx - l, -w}, {cx + l, -w}, {cx + l, w}, {cx - l, w}};
+        return new double[] {cx - box.length() / 2, -box.width() / 2};
     }
 }

@@ -45,7 +45,7 @@ void main() {
     float len = length(dir);
     dir = len > 1e-4 ? dir / len : vec2(1.0, 0.0);
     vec2 side = vec2(-dir.y, dir.x);
-    halfWidth = 0.5 * (silhouette ? widths[0] : widths[1]) * (pointed > 0.5 ? 2.0 : 1.0);
+    halfWidth = 0.5 * (silhouette ? widths[0] : widths[1]) * (pointed > 0.5 ? 2.0 : 1.0) * (coil.x > 0.0 ? 0.62 : 1.0);
     float reach = halfWidth + 0.75;
     bool end = corner > 1.5;
     across = (corner == 0.0 || corner == 3.0) ? -reach : reach;

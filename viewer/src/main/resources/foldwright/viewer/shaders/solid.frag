@@ -19,8 +19,8 @@ flat in vec4 more;
 out vec4 result;
 
 const int LOAD = 0, STEEL = 3, BELT = 6, SPRING = 7, THREAD = 9, BLOCK = 11, RIM = 12;
-const vec3 KEY = vec3(-0.42, -0.55, 0.72);
-const vec3 FILL = vec3(0.75, -0.55, 0.36);
+const vec3 KEY = vec3(0.42, -0.55, 0.72);
+const vec3 FILL = vec3(-0.75, -0.55, 0.36);
 
 // A line pattern of this many cycles; fades to its mean where a cycle gets thinner than the picture can show.
 float stripes(float cycles, float density) {

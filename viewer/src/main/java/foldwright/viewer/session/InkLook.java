@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.session;
+
+import foldwright.viewer.scene.Part;
+import foldwright.viewer.scene.PartKind;
+import foldwright.viewer.scene.PartLook;
+
+/** Shows a load field on the parts at one height. */
+final class InkLook implements PartLook {
+    private final LoadField field;
+    private final double height;
+    private final double centrePin;
+    private final int pointed;
+
+    InkLook(LoadField field, double height, double centrePin, int pointed) {
+        this.field = field;
+        this.height = height;
+        this.centrePin = centrePin;
+        this.pointed = pointed;
+    }
+
+    @Override
+    public void load(Part part, float[] out, int at) {
+        double value = Double.NaN;
+        if (field != null && part.kind() == field.overlay().kind()) {
+            value = field.at(part.name(), height) / field.end();
+        }
+        if (Double.isNaN(value)) {
+            PartLook.PLAIN.load(part, out, at);
+            return;
+        }
+        // Bending is greatest at the centre pin and none at the ends; all else is even along the
+        // part.
+        boolean bending = part.kind() == PartKind.ARM && field.overlay() != Overlay.ARM_AXIAL;
+        out[at] = bending ? 0 : (float) value;
+        out[at + 1] = (float) value;
+        out[at + 2] = bending ? 0 : (float) value;
+        out[at + 3] = (float) centrePin;
+    }
+
+    @Override
+    public int pointed() {
+        return pointed;
+    }
+}

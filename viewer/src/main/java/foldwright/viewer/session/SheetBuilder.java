@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.session;
+
+import foldwright.machine.Machine;
+import foldwright.machine.Tool;
+import foldwright.machine.WhenFolded;
+import foldwright.study.HeightPlot;
+import foldwright.study.Numerals;
+import foldwright.study.Question;
+import foldwright.study.Shown;
+import foldwright.viewer.render.MachineRenderer;
+import foldwright.viewer.scene.GantryMotion;
+import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.sheet.SheetModel;
+import foldwright.viewer.sheet.SheetPainter;
+import foldwright.viewer.sheet.Studio;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the sheet of a machine at a height. */
+public final class SheetBuilder {
+    static final String KEYS = "drag the tab · wheel zooms · 1–6 question · ? all keys";
+    static final String RULES =
+            "The hill over each rule is the worst margin at that value. Drag to where it is high.";
+
+    private final MachineScene scene;
+    private final Machine machine;
+
+    /** What the user chose. */
+    public record Choice(
+            Question question, Overlay overlay, double height, int pointed, Forces forces) {
+        /** At a height, with the overlay a question brings. */
+        public static Choice of(Question question, double height) {
+            return new Choice(question, overlayOf(question), height, 0, Forces.SHOWN);
+        }
+
+        private static Overlay overlayOf(Question question) {
+            return switch (question) {
+                case FOLD, LEAN -> Overlay.ARM_BENDING;
+                case STAY -> Overlay.SCREW_FORCE;
+                case ORDER -> Overlay.PIN_FORCE;
+                default -> Overlay.NONE;
+            };
+        }
+    }
+
+    /** Whether force needles are drawn. */
+    public enum Forces {
+        SHOWN,
+        HIDDEN
+    }
+
+    /** A sheet and the machine's moment that goes with it. */
+    public record Page(SheetModel model, Studio.Moment moment, List<SheetPainter.Force> forces) {}
+
+    public SheetBuilder(MachineScene scene) {
+        this.scene = scene;
+        machine = scene.machine();
+    }
+
+    /** The sheet. */
+    public Page page(Results results, Choice choice, List<SheetModel.Rule> rules, Words words) {
+        Optional<LoadField> field = results.curve().flatMap(c -> LoadField.of(c, choice.overlay()));
+        GantryMotion.Place place = scene.gantry().map(GantryMotion::home).orElse(null);
+        InkLook look =
+                new InkLook(
+                        field.orElse(null),
+                        choice.height(),
+                        machine.lift().arm().centrePin(),
+                        choice.pointed());
+        SheetModel model =
+                new SheetModel(
+                        new SheetModel.Head(machine.name(), words.drawn(), words.dashed(), 1),
+                        travel(choice.height(), words.caption()),
+                        field.map(f -> legend(f, choice.height())),
+                        plot(results, choice.question()),
+                        cards(results, choice.question()),
+                        rules,
+                        new SheetModel.Notes(box(), KEYS, RULES, List.of()));
+        Studio.Moment moment =
+                new Studio.Moment(choice.height(), place, look, MachineRenderer.Ink.LOAD);
+        List<SheetPainter.Force> forces =
+                choice.forces() == Forces.SHOWN ? forces(results, choice.height()) : List.of();
+        return new Page(model, moment, forces);
+    }
+
+    /**
+     * Words that depend on what is open.
+     *
+     * @param drawn what is drawn with full lines
+     * @param dashed what is drawn dashed
+     * @param caption below the tab
+     */
+    public record Words(String drawn, Optional<String> dashed, String caption) {}
+
+    private SheetModel.Travel travel(double height, String caption) {
+        double flat = scene.shape().flat();
+        double top = scene.shape().top();
+        List<SheetModel.NoGo> noGo = new ArrayList<>();
+        double work = scene.shape().workLow();
+        boolean off =
+                machine.tool()
+                        .map(Tool::whenFolded)
+                        .filter(w -> w == WhenFolded.TAKEN_OFF)
+                        .isPresent();
+        if (off && work > flat + 0.001) {
+            noGo.add(
+                    new SheetModel.NoGo(
+                            flat,
+                            work,
+                            "tool off",
+                            "below",
+                            Numerals.fixed(work * 1000, 0) + "\u00a0mm"));
+        }
+        return new SheetModel.Travel(flat, top, height, caption, noGo);
+    }
+
+    private SheetModel.InkLegend legend(LoadField field, double height) {
+        Shown unit = field.overlay().unit();
+        Optional<String> part = field.darkest(height);
+        double now = part.map(p -> field.at(p, height)).orElse(Double.NaN);
+        String where =
+                part.map(p -> "darkest: " + Numerals.with(now, unit) + ", " + place(p)).orElse("");
+        return new SheetModel.InkLegend(
+                field.overlay().words() + ", " + unit.symbol(),
+                unit.fromSi(field.end()),
+                unit.fromSi(now),
+                where,
+                Optional.empty());
+    }
+
+    private static String place(String part) {
+        return part.equals("screw") ? "the most loaded screw" : part;
+    }
+
+    private Optional<HeightPlot> plot(Results results, Question question) {
+        return results.of(question).stream()
+                .flatMap(c -> c.plot().stream())
+                .findFirst()
+                .or(
+                        () ->
+                                question == Question.FOLD || question == Question.ORDER
+                                        ? results.plot()
+                                        : Optional.empty())
+                .or(results::plot);
+    }
+
+    private static SheetModel.Cards cards(Results results, Question open) {
+        List<SheetModel.Answer> answers = new ArrayList<>();
+        for (Question q : Question.values()) {
+            answers.add(new SheetModel.Answer(q, results.of(q), results.waiting()));
+        }
+        return new SheetModel.Cards(answers, open);
+    }
+
+    private String box() {
+        return machine.box()
+                .map(
+                        b ->
+                                b.name()
+                                        + " "
+                                        + Numerals.fixed(b.length() * 1000, 0)
+                                        + " × "
+                                        + Numerals.fixed(b.width() * 1000, 0)
+                                        + " × "
+                                        + Numerals.fixed(b.height() * 1000, 0)
+                                        + "\u00a0mm")
+                .orElse("");
+    }
+
+    /** What weighs on the deck and what the screws push with. */
+    private List<SheetPainter.Force> forces(Results results, double height) {
+        List<SheetPainter.Force> out = new ArrayList<>();
+        double g = 9.80665;
+        var joints = scene.shape().joints();
+        scene.shape().solve(height, joints);
+        double pin = machine.base().pinHeight();
+        double weight = machine.raisedMass() * g;
+        double middle =
+                (joints.fixedX[joints.fixedX.length - 1]
+                                + joints.slidingX[joints.slidingX.length - 1])
+                        / 2;
+        String load = machine.gantryOnDeck().isPresent() ? " deck and gantry" : " deck";
+        out.add(
+                new SheetPainter.Force(
+                        new SheetPainter.Point(
+                                middle,
+                                -machine.deck().width() / 2 * 0.86,
+                                pin + height + scene.deckTop()),
+                        new SheetPainter.Point(0, 0, -1),
+                        weight,
+                        Numerals.with(weight, Shown.NEWTON) + load));
+        results.curve()
+                .flatMap(c -> LoadField.of(c, Overlay.SCREW_FORCE))
+                .ifPresent(f -> out.add(screw(f, height, joints.slidingX[0], pin)));
+        return out;
+    }
+
+    private SheetPainter.Force screw(LoadField field, double height, double foot, double pin) {
+        double force = field.at("screw", height);
+        boolean several = machine.drive().lines().size() > 1;
+        double y = machine.drive().lines().stream().mapToDouble(l -> l.y()).min().orElse(0);
+        return new SheetPainter.Force(
+                new SheetPainter.Point(foot, y - 0.012, pin),
+                new SheetPainter.Point(-1, 0, 0),
+                force,
+                Numerals.with(force, Shown.NEWTON) + (several ? " each screw" : " screw"));
+    }
+}

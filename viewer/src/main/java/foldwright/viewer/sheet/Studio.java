@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.sheet;
+
+import foldwright.report.draw.Theme;
+import foldwright.viewer.gl.Target;
+import foldwright.viewer.paint.Canvas;
+import foldwright.viewer.picture.Pixels;
+import foldwright.viewer.render.MachineRenderer;
+import foldwright.viewer.render.View;
+import foldwright.viewer.scene.GantryMotion;
+import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.scene.PartLook;
+import foldwright.viewer.text.TextBox;
+import foldwright.viewer.theme.Palette;
+import java.util.List;
+
+/**
+ * Draws sheets of one machine on the current GL context: machine layer, then the flat layer over a
+ * copy of it. The machine layer is kept, so that a sheet whose machine has not moved costs only the
+ * flat part.
+ */
+public final class Studio implements AutoCloseable {
+    private final MachineRenderer renderer = new MachineRenderer();
+    private final Canvas canvas = new Canvas();
+    private final SheetPainter painter = new SheetPainter();
+    private MachineScene scene;
+    private Target machineLayer;
+    private Target sheet;
+    private TableView table;
+    private Layout layout;
+    private View view;
+    private List<TextBox> boxes = List.of();
+
+    /** How a sheet is looked at. */
+    public record Look(
+            Theme theme,
+            View.Stance stance,
+            double zoom,
+            double moveX,
+            double moveY,
+            MachineRenderer.Quality quality) {
+        /** The home view at rest. */
+        public static Look home(Theme theme) {
+            return new Look(theme, View.Stance.home(), 1, 0, 0, MachineRenderer.Quality.REST);
+        }
+
+        /** The same at this quality. */
+        public Look at(MachineRenderer.Quality other) {
+            return new Look(theme, stance, zoom, moveX, moveY, other);
+        }
+    }
+
+    /** Where the parts are and what they show. */
+    public record Moment(
+            double height, GantryMotion.Place gantry, PartLook look, MachineRenderer.Ink ink) {}
+
+    /** Takes a machine; the one before is let go. */
+    public void machine(MachineScene next) {
+        scene = next;
+        renderer.parts(next.batches());
+        table = null;
+    }
+
+    public MachineScene scene() {
+        return scene;
+    }
+
+    /** Sets the size [px] and the user's text scale; cheap when nothing changed. */
+    public void size(int width, int height, double textScale) {
+        Layout next = new Layout(width, height, textScale);
+        if (machineLayer == null || machineLayer.width != width || machineLayer.height != height) {
+            closeTargets();
+            machineLayer = new Target(Target.Form.COLOUR, width, height);
+            sheet = new Target(Target.Form.COLOUR, width, height);
+            table = null;
+        }
+        layout = next;
+        if (table == null) {
+            table = new TableView(layout, scene);
+        }
+    }
+
+    public Layout layout() {
+        return layout;
+    }
+
+    public TableView table() {
+        return table;
+    }
+
+    /** The view drawn last. */
+    public View view() {
+        return view;
+    }
+
+    /** What can be taken hold of on the sheet drawn last. */
+    public Hits hits() {
+        return painter.hits();
+    }
+
+    /** Texts of the sheet drawn last. */
+    public List<TextBox> boxes() {
+        return boxes;
+    }
+
+    /** Poses and draws the machine into the kept layer. */
+    public void drawMachine(Moment moment, Look look) {
+        if (moment.gantry() == null) {
+            scene.place(moment.height());
+        } else {
+            scene.place(moment.height(), moment.gantry());
+        }
+        scene.write(moment.look());
+        view = table.view(look.stance(), look.zoom(), look.moveX(), look.moveY());
+        renderer.update(table.reach());
+        renderer.draw(
+                new MachineRenderer.Shot(
+                        view,
+                        Palette.of(look.theme()),
+                        look.quality(),
+                        moment.ink(),
+                        4 * table.reach(),
+                        layout.u),
+                machineLayer);
+    }
+
+    /** Draws the flat part over the kept machine layer. */
+    public void drawSheet(
+            SheetModel model, List<SheetPainter.Force> forces, Look look, Overlay overlay) {
+        machineLayer.copyTo(sheet);
+        canvas.begin(sheet, layout.u);
+        painter.draw(
+                canvas,
+                layout,
+                Palette.of(look.theme()),
+                model,
+                new SheetPainter.Scene(scene, table, view, forces));
+        overlay.draw(canvas, layout, Palette.of(look.theme()));
+        canvas.finish();
+        boxes = canvas.boxes();
+    }
+
+    /** Something drawn over the sheet: help, a reading, a question. */
+    public interface Overlay {
+        void draw(Canvas canvas, Layout layout, Palette palette);
+
+        /** Nothing. */
+        Overlay NONE = (canvas, layout, palette) -> {};
+    }
+
+    /** The id of the part at a pixel, y from above; 0 for none. */
+    public int pick(double x, double y) {
+        return renderer.pick(
+                view,
+                layout.width,
+                layout.height,
+                4 * table.reach(),
+                (int) Math.round(x),
+                (int) Math.round(y));
+    }
+
+    /** Draws the parts nearly in paper colour, for a machine whose file can no longer be read. */
+    public void pale(double share) {
+        renderer.pale(share);
+    }
+
+    /** The finished sheet, to be closed by the caller. */
+    public Pixels pixels() {
+        return Pixels.of(sheet);
+    }
+
+    /** Shows the finished sheet in the window. */
+    public void present() {
+        sheet.copyToWindow();
+    }
+
+    private void closeTargets() {
+        if (machineLayer != null) {
+            machineLayer.close();
+            sheet.close();
+        }
+    }
+
+    @Override
+    public void close() {
+        closeTargets();
+        canvas.close();
+        renderer.close();
+    }
+}

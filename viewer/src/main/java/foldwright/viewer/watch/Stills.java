@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.watch;
+
+import foldwright.machine.Machine;
+import foldwright.report.draw.Theme;
+import foldwright.study.Question;
+import foldwright.viewer.gl.GlSurface;
+import foldwright.viewer.picture.Pixels;
+import foldwright.viewer.picture.PngFile;
+import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.session.Results;
+import foldwright.viewer.session.SheetBuilder;
+import foldwright.viewer.sheet.Studio;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Writes pictures of a machine without a display. */
+public final class Stills {
+    /** What picture is wanted. */
+    public record Wish(PictureSize size, HeightWish height, Question question, Theme theme) {}
+
+    private Stills() {}
+
+    /** Draws and writes one picture. */
+    public static void write(Machine machine, Wish wish, Path file) throws IOException {
+        try (GlSurface surface = GlSurface.headless();
+                Studio studio = new Studio()) {
+            assert surface.kind() == GlSurface.Kind.HEADLESS;
+            studio.machine(new MachineScene(machine));
+            studio.size(wish.size.width(), wish.size.height(), 1);
+            draw(studio, Results.NONE, wish);
+            try (Pixels pixels = studio.pixels()) {
+                PngFile.write(pixels, file);
+            }
+        }
+    }
+
+    /** Draws the sheet a wish asks for. */
+    static void draw(Studio studio, Results results, Wish wish) {
+        var shape = studio.scene().shape();
+        OptionalDouble worst =
+                results.of(wish.question).stream()
+                        .map(c -> c.outcome().worst().height())
+                        .filter(OptionalDouble::isPresent)
+                        .findFirst()
+                        .orElse(OptionalDouble.empty());
+        double height = wish.height.in(shape.flat(), shape.top(), worst);
+        SheetBuilder.Page page =
+                new SheetBuilder(studio.scene())
+                        .page(
+                                results,
+                                SheetBuilder.Choice.of(wish.question, height),
+                                List.of(),
+                                new SheetBuilder.Words(
+                                        "as in the file",
+                                        Optional.empty(),
+                                        caption(shape, height)));
+        Studio.Look look = Studio.Look.home(wish.theme);
+        studio.drawMachine(page.moment(), look);
+        studio.drawSheet(page.model(), page.forces(), look, Studio.Overlay.NONE);
+    }
+
+    static String caption(foldwright.viewer.scene.LiftShape shape, double height) {
+        double share = (height - shape.flat()) / (shape.top() - shape.flat());
+        return share < 1e-6
+                ? "lying flat"
+                : share > 1 - 1e-6 ? "fully open" : Math.round(100 * share) + " % of the way";
+    }
+}
