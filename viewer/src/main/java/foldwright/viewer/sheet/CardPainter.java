@@ -181,7 +181,7 @@ final class CardPainter {
                     x + at.of(6, 4),
                     y - 0.33 * text.em(),
                     at.of(12, 8.5));
-            String margin = Numerals.margin(remedy.outcome().margin());
+            String margin = Numerals.margin(remedy.outcome());
             double w = pen.canvas.text(strong, at.cardsRight(), y, margin, Align.RIGHT);
             double left = x + at.of(20, 14);
             pen.canvas.text(
@@ -241,7 +241,7 @@ final class CardPainter {
         return switch (question) {
             case LEAN, SKEW -> outcome.required().text();
             case FIT -> outcome.available().text();
-            default -> Numerals.margin(outcome.margin());
+            default -> Numerals.margin(outcome);
         };
     }
 
@@ -291,7 +291,7 @@ final class CardPainter {
         double needed = barAt(1, x, at.cardsRight());
         if (outcome.holdsFrom() > 1) {
             double rule = barAt(outcome.holdsFrom(), x, at.cardsRight());
-            String words = "rule " + Numerals.significant(outcome.holdsFrom(), 2, 2) + "×";
+            String words = "rule " + Numerals.given(outcome.holdsFrom()) + "×";
             pen.canvas.text(look, Math.min(needed, rule - at.of(20, 14)), y, "needed", Align.RIGHT);
             pen.canvas.text(look, rule - at.of(4, 3), y, words);
         } else {

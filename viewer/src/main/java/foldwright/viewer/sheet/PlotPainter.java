@@ -170,7 +170,7 @@ final class PlotPainter {
         pen.canvas.strokeRound(pen.palette.ink, pen.line(2.2));
         rule(limit);
         Lettering look = pen.strong(14, 13, pen.palette.ink).over(pen.palette.paper);
-        String words = limit.words() + " " + Numerals.number(limit.values().last(), unit);
+        String words = limit.words() + " " + Numerals.number(unit.fromSi(limit.values().last()));
         double w = pen.canvas.width(look, words);
         double centre = px(limit.values().last());
         double left = Math.min(centre - w / 2, at.plotRight() + at.of(12, 8) - w);
@@ -192,7 +192,7 @@ final class PlotPainter {
         pen.canvas.stroke(pen.palette.ink2, pen.line(1.2));
         double px = px(limit.values().last() / limit.holdsFrom());
         Lettering look = pen.tick(pen.palette.ink2).over(pen.palette.paper);
-        String words = "rule " + Numerals.significant(limit.holdsFrom(), 2, 2) + "×";
+        String words = "rule " + Numerals.given(limit.holdsFrom()) + "×";
         double w = pen.canvas.width(look, words);
         double y = top + at.of(22, 18);
         double need = px(plot.needed().over(h, scale.value(y)));

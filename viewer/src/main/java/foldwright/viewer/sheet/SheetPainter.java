@@ -80,9 +80,7 @@ public final class SheetPainter {
         }
         Lettering look = pen.italic(pen.palette.ink2);
         String words =
-                "heights drawn "
-                        + Numerals.significant(table.stretch(), 2, 1)
-                        + "× taller than the machine";
+                "heights drawn " + Numerals.fixed(table.stretch(), 1) + "× taller than the machine";
         double x = pen.at.scaleX();
         double y = table.heights().from() + pen.at.of(50, 38);
         pen.canvas.text(
