@@ -64,11 +64,11 @@ final class BlockLayout {
         return coupling[a][at];
     }
 
-    /** For every value, in the caller's order, its address in the front that reads it, or -1. */
+    /** For every value, in the caller's order, its address in the front that reads it. */
     int[] entries(
             List<Fronts.Front> fronts, int[] place, int[] start, int[] firstPivot, FrontPlan plan) {
         int[] out = new int[valueCount];
-        Arrays.fill(out, -1);
+        Arrays.fill(out, FrontPlan.UNREAD);
         for (int f = 0; f < fronts.size(); f++) {
             start[f] = f == 0 ? 0 : start[f];
             int end = start[f];

@@ -108,7 +108,7 @@ public final class BlockLdl {
             elimination.run(
                     plan.front[f],
                     plan.factor[f],
-                    plan.strips[f],
+                    plan.pivots[f] + plan.borderRows[f],
                     plan.pivots[f],
                     plan.firstPivot[f]);
         }
@@ -156,6 +156,21 @@ public final class BlockLdl {
         return count;
     }
 
+    /**
+     * Useful floating-point operations of one {@link #factor}: a multiplication and a subtraction
+     * for each entry that each pivot changes, lower triangle only, padding not counted.
+     */
+    public long operations() {
+        long sum = 0;
+        for (int f = 0; f < plan.fronts(); f++) {
+            long rows = plan.pivots[f] + (long) plan.borderRows[f];
+            for (long m = plan.borderRows[f]; m < rows; m++) {
+                sum += m * (m + 1);
+            }
+        }
+        return sum;
+    }
+
     private void assemble(int f) {
         double[] a = arena;
         int base = plan.front[f];
@@ -163,29 +178,22 @@ public final class BlockLdl {
         int[] entries = plan.entries;
         int end = plan.entryStart[f + 1];
         for (int e = plan.entryStart[f]; e < end; e++) {
-            int to = entries[e];
-            if (to >= 0) {
-                a[base + to] = values[e];
-            }
+            a[base + entries[e]] = values[e];
         }
         for (int c = plan.childStart[f]; c < plan.childStart[f + 1]; c++) {
             extendAdd(plan.children[c], base);
         }
     }
 
-    /** Adds the update of a child to its places in the parent, row by row. */
+    /** Adds the update of a child to its places in the parent. */
     private void extendAdd(int child, int base) {
         double[] a = arena;
-        int[] lift = plan.lift;
-        int list = plan.liftStart[child];
-        int p = plan.pivots[child];
-        int rows = plan.borderRows[child];
-        for (int i = 0; i < rows; i++) {
-            int from = plan.front[child] + FrontPlan.address(p + i, p);
-            int to = base + FrontPlan.address(lift[list + i], 0);
-            for (int j = 0; j <= i; j++) {
-                a[to + 4 * lift[list + j]] += a[from + 4 * j];
-            }
+        int[] from = plan.liftFrom;
+        int[] to = plan.liftTo;
+        int source = plan.front[child];
+        int end = plan.liftStart[child + 1];
+        for (int e = plan.liftStart[child]; e < end; e++) {
+            a[base + to[e]] += a[source + from[e]];
         }
     }
 }

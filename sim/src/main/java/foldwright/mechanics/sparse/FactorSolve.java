@@ -68,9 +68,9 @@ final class FactorSolve {
             }
             if (4 * i < width) {
                 int m = at + 16 * i;
+                s3 = s3 - l[m + 11] * s2 + (l[m + 12] * s0 + l[m + 13] * s1);
+                s2 = s2 - l[m + 6] * s1 + l[m + 8] * s0;
                 s1 -= l[m + 1] * s0;
-                s2 -= l[m + 2] * s0 + l[m + 6] * s1;
-                s3 -= l[m + 3] * s0 + l[m + 7] * s1 + l[m + 11] * s2;
             }
             t[4 * i] = s0;
             t[4 * i + 1] = s1;
@@ -107,9 +107,9 @@ final class FactorSolve {
                 m += 4 * width;
             }
             m = start + k * width + 4 * k;
+            s0 = s0 - l[m + 1] * s1 + (l[m + 8] * s2 + l[m + 12] * s3);
+            s1 = s1 - l[m + 6] * s2 + l[m + 13] * s3;
             s2 -= l[m + 11] * s3;
-            s1 -= l[m + 6] * s2 + l[m + 7] * s3;
-            s0 -= l[m + 1] * s1 + l[m + 2] * s2 + l[m + 3] * s3;
             t[k] = s0;
             t[k + 1] = s1;
             t[k + 2] = s2;

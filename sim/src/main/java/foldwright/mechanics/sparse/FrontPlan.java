@@ -22,6 +22,9 @@ final class FrontPlan {
     /** Rows (and columns) of a tile. */
     static final int TILE = 4;
 
+    /** A place above the diagonal of the first tile, which nothing reads. */
+    static final int UNREAD = 4;
+
     /** Rows of the whole system. */
     final int dimension;
 
@@ -52,7 +55,7 @@ final class FrontPlan {
     /** Per front, and one more: start of its range in {@link #entries}. */
     final int[] entryStart;
 
-    /** Caller's value number {@code e} goes to this place of its front; -1 if it is not read. */
+    /** Caller's value number {@code e} goes to this place of its front; {@link #UNREAD} if none. */
     final int[] entries;
 
     /** Per front, and one more: start of its range in {@link #children}. */
@@ -61,11 +64,14 @@ final class FrontPlan {
     /** Fronts whose updates a front takes. */
     final int[] children;
 
-    /** Per front: start in {@link #lift} of the list that places its border rows in its parent. */
+    /** Per front, and one more: start of its range in {@link #liftFrom} and {@link #liftTo}. */
     final int[] liftStart;
 
-    /** Row of the parent for each border row of a front. */
-    final int[] lift;
+    /** Address in a front of each entry of its update. */
+    final int[] liftFrom;
+
+    /** Address in the parent front to which that entry is added. */
+    final int[] liftTo;
 
     /** Per front: number of border rows. */
     final int[] borderRows;
@@ -85,7 +91,7 @@ final class FrontPlan {
         firstPivot = new int[count];
         factor = new int[count];
         rowStart = new int[count];
-        liftStart = new int[count];
+        liftStart = new int[count + 1];
         dimension = layout.dimension();
         callerRow = new int[dimension];
         int[] place = placeBlocks(pattern, fronts, layout);
@@ -94,7 +100,9 @@ final class FrontPlan {
         listRows(pattern, fronts, place);
         childStart = new int[count + 1];
         children = listChildren(fronts);
-        lift = listLifts(fronts);
+        liftFrom = new int[liftStart[count]];
+        liftTo = new int[liftStart[count]];
+        listLifts(fronts);
         FrontArena arena = new FrontArena(this, fronts);
         front = arena.starts();
         arenaSize = arena.size();
@@ -144,7 +152,6 @@ final class FrontPlan {
         int first = 0;
         int rowCount = 0;
         int kept = 0;
-        int lifts = 0;
         for (int f = 0; f < fronts.size(); f++) {
             pivots[f] = scalars(pattern, fronts.get(f).pivots);
             borderRows[f] = scalars(pattern, fronts.get(f).border);
@@ -153,11 +160,10 @@ final class FrontPlan {
             firstPivot[f] = first;
             rowStart[f] = rowCount;
             factor[f] = kept;
-            liftStart[f] = lifts;
             first += pivots[f];
             rowCount += TILE * strips[f];
             kept += TILE * strips[f] * width[f];
-            lifts += borderRows[f];
+            liftStart[f + 1] = liftStart[f] + borderRows[f] * (borderRows[f] + 1) / 2;
         }
         return kept;
     }
@@ -197,16 +203,26 @@ final class FrontPlan {
         return all.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    private int[] listLifts(List<Fronts.Front> fronts) {
-        int count = fronts.size();
-        int[] out = new int[count == 0 ? 0 : liftStart[count - 1] + borderRows[count - 1]];
-        for (int f = 0; f < count; f++) {
+    private void listLifts(List<Fronts.Front> fronts) {
+        for (int f = 0; f < fronts.size(); f++) {
             for (int c : fronts.get(f).children) {
-                for (int r = 0; r < borderRows[c]; r++) {
-                    out[liftStart[c] + r] = rowIn(f, rows[rowStart[c] + pivots[c] + r]);
-                }
+                listLift(c, f);
             }
         }
-        return out;
+    }
+
+    private void listLift(int child, int parent) {
+        int p = pivots[child];
+        int[] target = new int[borderRows[child]];
+        for (int r = 0; r < target.length; r++) {
+            target[r] = rowIn(parent, rows[rowStart[child] + p + r]);
+        }
+        int at = liftStart[child];
+        for (int i = 0; i < target.length; i++) {
+            for (int j = 0; j <= i; j++) {
+                liftFrom[at] = address(p + i, p + j);
+                liftTo[at++] = address(target[i], target[j]);
+            }
+        }
     }
 }
