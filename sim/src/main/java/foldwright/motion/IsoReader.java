@@ -34,7 +34,7 @@ public final class IsoReader implements MoveSource {
     private final WordScanner scanner = new WordScanner();
     private final Words words = new Words();
     private final ReaderSettings settings;
-    private final SkippedWords skipped = new SkippedWords();
+    private final ReadTally tally = new ReadTally();
     private final ArcCentre arc = new ArcCentre();
 
     private final Move[] pending = new Move[MOST_PENDING];
@@ -53,15 +53,6 @@ public final class IsoReader implements MoveSource {
     private boolean anyLine;
     private boolean ended;
 
-    private long rapidLines;
-    private long feedLines;
-    private long clockwiseArcs;
-    private long counterclockwiseArcs;
-    private long pauses;
-    private long roundedArcs;
-    private double largestRounding;
-    private long movesBeforeFeed;
-
     public IsoReader(InputStream in, ReaderSettings settings) {
         this.lines = new ByteLines(in);
         this.settings = settings;
@@ -72,17 +63,7 @@ public final class IsoReader implements MoveSource {
 
     /** What was met up to now. */
     public ReadSummary summary() {
-        return new ReadSummary(
-                lines.number(),
-                rapidLines,
-                feedLines,
-                clockwiseArcs,
-                counterclockwiseArcs,
-                pauses,
-                skipped.list(),
-                roundedArcs,
-                largestRounding,
-                movesBeforeFeed);
+        return tally.summary(lines.number());
     }
 
     @Override
@@ -126,7 +107,7 @@ public final class IsoReader implements MoveSource {
         } else if (!axesTaken) {
             move();
         } else {
-            skipped.letters(words.letters() & AXES, lines.number());
+            tally.skippedLetters(words.letters() & AXES, lines.number());
         }
         countSkipped();
         stops();
@@ -179,10 +160,10 @@ public final class IsoReader implements MoveSource {
                 case DISTANCE -> incremental = code == 910;
                 case UNKNOWN -> {
                     taken = true;
-                    skipped.code('G', code, lines.number());
+                    tally.skippedCode('G', code, lines.number());
                 }
                 case SKIPPED -> {
-                    skipped.code('G', code, lines.number());
+                    tally.skippedCode('G', code, lines.number());
                     mode = code == 800 ? Mode.NONE : mode;
                 }
                 default -> {}
@@ -218,7 +199,7 @@ public final class IsoReader implements MoveSource {
         }
         if (seconds > 0) {
             add().setPause(at, seconds, lines.number());
-            pauses++;
+            tally.pause();
         }
     }
 
@@ -312,11 +293,7 @@ public final class IsoReader implements MoveSource {
             return;
         }
         add().setLine(at, target, rate, rate == Move.Rate.FEED ? feedNow() : 0, lines.number());
-        if (rate == Move.Rate.RAPID) {
-            rapidLines++;
-        } else {
-            feedLines++;
-        }
+        tally.straight(rate);
         arrive();
     }
 
@@ -353,11 +330,7 @@ public final class IsoReader implements MoveSource {
             throw fault(
                     Fault.OUT_OF_REACH, "an arc far outside the machine", "a centre within reach");
         }
-        if (clockwise) {
-            clockwiseArcs++;
-        } else {
-            counterclockwiseArcs++;
-        }
+        tally.arc(arc.sweep());
         arrive();
     }
 
@@ -370,15 +343,12 @@ public final class IsoReader implements MoveSource {
                             + String.format(java.util.Locale.ROOT, "%.3f mm", gap * 1e3),
                     "at most 0.5 mm");
         }
-        if (gap > ArcCentre.TOLD) {
-            roundedArcs++;
-            largestRounding = Math.max(largestRounding, gap);
-        }
+        tally.rounding(gap);
     }
 
     private double feedNow() throws ToolpathException {
         if (Double.isNaN(feed)) {
-            movesBeforeFeed++;
+            tally.moveBeforeFeed();
             return settings.fallbackFeed();
         }
         if (!(feed > 0)) {
@@ -401,7 +371,7 @@ public final class IsoReader implements MoveSource {
             rest &= ~(words.has('P') ? Words.bit('P') : Words.bit('S'));
         }
         if (rest != 0) {
-            skipped.letters(rest, lines.number());
+            tally.skippedLetters(rest, lines.number());
         }
     }
 
@@ -411,10 +381,10 @@ public final class IsoReader implements MoveSource {
             switch (code) {
                 case 0, 10, 600 -> {
                     add().setPause(at, 0, lines.number());
-                    pauses++;
+                    tally.pause();
                 }
                 case 20, 300 -> ended = true;
-                default -> skipped.code('M', code, lines.number());
+                default -> tally.skippedCode('M', code, lines.number());
             }
         }
     }
