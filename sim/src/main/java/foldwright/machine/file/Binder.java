@@ -10,11 +10,14 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -118,18 +121,27 @@ final class Binder {
         List<KeyOf> keys = Keys.of(type);
         List<String> names =
                 Stream.concat(choosing.stream(), keys.stream().map(KeyOf::name)).toList();
+        Set<String> misspelt = new HashSet<>();
         for (Node.Member member : members.members()) {
             boolean ignored = member.key().equals(type.getAnnotation(Kind.class).ignored());
             if (!ignored && !names.contains(member.key())) {
                 String here = join(path, Words.shortened(member.key()));
                 problems.addUnknown(
                         ProblemCode.UNKNOWN_KEY, member.start(), here, member.key(), names);
+                Words.nearest(member.key(), names).ifPresent(misspelt::add);
             }
         }
         Object[] values = new Object[keys.size()];
         boolean complete = true;
         for (int i = 0; i < values.length; i++) {
-            values[i] = component(members, path, keys.get(i));
+            KeyOf key = keys.get(i);
+            boolean missing = members.get(key.name()).isEmpty() && !key.mayBeAbsent();
+            if (missing && !misspelt.contains(key.name())) {
+                String here = join(path, key.name());
+                String found = "the key is missing";
+                problems.add(ProblemCode.MISSING_KEY, members.start(), here, found, needed(key));
+            }
+            values[i] = missing ? null : component(members, path, key);
             complete &= values[i] != null;
         }
         return complete ? construct(members, path, type, values) : Optional.empty();
@@ -139,11 +151,6 @@ final class Binder {
     private Object component(Node.Members members, String path, KeyOf key) {
         String here = join(path, key.name());
         Optional<Node> given = members.get(key.name());
-        if (given.isEmpty() && !key.mayBeAbsent()) {
-            String found = "the key is missing";
-            problems.add(ProblemCode.MISSING_KEY, members.start(), here, found, key.about());
-            return null;
-        }
         Class<?> declared = key.component().getType();
         if (given.isEmpty() && key.orElse().isEmpty()) {
             return absent(declared);
@@ -157,6 +164,18 @@ final class Binder {
             return OptionalDouble.of((Double) value.get());
         }
         return declared == Optional.class ? value : value.get();
+    }
+
+    /** What a missing key is for. */
+    private static String needed(KeyOf key) {
+        String about =
+                key.about().substring(0, 1).toLowerCase(Locale.ROOT) + key.about().substring(1);
+        boolean number = key.type() == double.class && !key.isList();
+        String what =
+                number
+                        ? Scalars.allowed(key.dimension(), key.range(), key.example())
+                        : key.isList() ? "a list" : "";
+        return what.isEmpty() ? about : about + ": " + what;
     }
 
     private static Object absent(Class<?> declared) {

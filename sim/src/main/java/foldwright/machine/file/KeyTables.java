@@ -121,7 +121,7 @@ public final class KeyTables {
             }
             return words.toString();
         } else if (key.names() != NameTable.NONE) {
-            return String.join(", ", NameTables.names(key.names()));
+            return String.join(", ", NameTables.names(key.names()).all());
         }
         String range = key.range().equals(Range.ALL) ? "" : key.range().words();
         return key.isList() && !range.isEmpty() ? range + " entries" : range;

@@ -14,7 +14,6 @@ import foldwright.machine.keys.Kind;
 import foldwright.machine.keys.NameTable;
 import foldwright.machine.keys.Range;
 import foldwright.quantity.Dimension;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -99,7 +98,7 @@ public final class MachineSchema {
         if (key.names() == NameTable.NONE) {
             return schema.put("pattern", "\\S").put("maxLength", 2000);
         }
-        NameTables.names(key.names()).forEach(schema.putArray("examples")::add);
+        NameTables.names(key.names()).all().forEach(schema.putArray("examples")::add);
         return schema;
     }
 
@@ -141,8 +140,8 @@ public final class MachineSchema {
         ObjectNode schema = mapper.createObjectNode();
         ArrayNode forms = schema.putArray("anyOf");
         boolean material = type.getSimpleName().equals("Material");
-        Collection<String> names = material ? NameTables.materials() : NameTables.threads();
-        names.forEach(forms.addObject().putArray("enum")::add);
+        NameTables.Names names = material ? NameTables.materials() : NameTables.threads();
+        names.all().forEach(forms.addObject().putArray("enum")::add);
         forms.add(record);
         return schema;
     }

@@ -147,7 +147,8 @@ public final class MachineText {
                     name, text.substring(0, end) + ", " + entry + text.substring(end));
         }
         // the comment behind the last value stays with it
-        String behind = text.substring(end, lineEnd);
+        String rest = text.substring(end, lineEnd);
+        String behind = rest.startsWith("  ") ? rest.substring(1) : rest;
         String indent = "\n" + indentOf(last.start());
         return new MachineText(
                 name,

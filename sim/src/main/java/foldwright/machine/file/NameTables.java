@@ -11,6 +11,7 @@ import foldwright.machine.part.Material;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The tables a machine file may name an entry of. */
 final class NameTables {
@@ -22,8 +23,8 @@ final class NameTables {
     }
 
     /** Names of all materials. */
-    static List<String> materials() {
-        return Materials.ALL.names();
+    static Names materials() {
+        return names(Materials.ALL);
     }
 
     /** The trapezoidal thread of that designation. */
@@ -42,8 +43,8 @@ final class NameTables {
     }
 
     /** Designations of all threads. */
-    static List<String> threads() {
-        return TrapezoidalThread.catalog().names();
+    static Names threads() {
+        return names(TrapezoidalThread.catalog());
     }
 
     /** The full name of a table entry as the table prints it. */
@@ -55,11 +56,28 @@ final class NameTables {
     }
 
     /** All names of a table. */
-    static List<String> names(NameTable table) {
+    static Names names(NameTable table) {
         return switch (table) {
-            case NONE -> List.of();
-            case WIRE_GRADES -> WireGrade.catalog().names();
+            case NONE -> new Names(List.of(), asked -> List.of());
+            case WIRE_GRADES -> names(WireGrade.catalog());
         };
+    }
+
+    private static Names names(Catalog<?> catalog) {
+        return new Names(catalog.names(), asked -> catalog.nearest(asked, 2));
+    }
+
+    /**
+     * The names of a table.
+     *
+     * @param all every name
+     * @param search gives the names nearest to another one
+     */
+    record Names(List<String> all, Function<String, List<String>> search) {
+        /** The names nearest to one that was asked for; none for an empty or very long text. */
+        List<String> nearest(String asked) {
+            return asked.isBlank() || asked.length() > 80 ? List.of() : search.apply(asked);
+        }
     }
 
     /** Read when the first material is asked for. */

@@ -39,7 +39,8 @@ public record Problem(
         }
         out.append(found);
         if (!allowed.isEmpty()) {
-            out.append("; allowed: ").append(allowed);
+            String word = code == ProblemCode.MISSING_KEY ? "; needed: " : "; allowed: ";
+            out.append(word).append(allowed);
         }
         nearest.ifPresent(word -> out.append("; nearest: ").append(word));
         return out.toString();

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Collects the problems of one file. */
 final class Problems {
@@ -18,7 +19,11 @@ final class Problems {
 
     /** Adds a problem at an offset of the text. */
     void add(ProblemCode code, int offset, String path, String found, String allowed) {
-        list.add(new Problem(code, source.place(offset), path, found, allowed, Optional.empty()));
+        Problem problem =
+                new Problem(code, source.place(offset), path, found, allowed, Optional.empty());
+        if (!list.contains(problem)) {
+            list.add(problem);
+        }
     }
 
     /** Adds a problem with a word that is not among the known ones. */
@@ -28,12 +33,28 @@ final class Problems {
                 switch (code) {
                     case UNKNOWN_KEY -> "no such key";
                     case UNKNOWN_PATH -> Words.quoted(wrong) + " leads nowhere in this file";
-                    case UNKNOWN_NAME -> Words.quoted(wrong) + " is not known";
+
                     default -> "found " + Words.quoted(wrong);
                 };
         String allowed = code == ProblemCode.UNKNOWN_PATH ? "" : String.join(", ", known);
         Optional<String> nearest = Words.nearest(wrong, known);
         list.add(new Problem(code, source.place(offset), path, found, allowed, nearest));
+    }
+
+    /** Adds a problem with a name that is in no table. */
+    void addUnknownName(int offset, String path, String wrong, NameTables.Names names) {
+        String found = Words.quoted(wrong) + " is not known";
+        String allowed = names.all().stream().map(Words::quoted).collect(Collectors.joining(", "));
+        Optional<String> nearest =
+                names.nearest(wrong).stream().map(Words::quoted).reduce((a, b) -> a + ", " + b);
+        list.add(
+                new Problem(
+                        ProblemCode.UNKNOWN_NAME,
+                        source.place(offset),
+                        path,
+                        found,
+                        allowed,
+                        nearest));
     }
 
     boolean isEmpty() {

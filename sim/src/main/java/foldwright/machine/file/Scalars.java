@@ -7,8 +7,11 @@ import foldwright.machine.keys.Range;
 import foldwright.quantity.Dimension;
 import foldwright.quantity.NotAQuantity;
 import foldwright.quantity.Quantity;
+import foldwright.quantity.Unit;
+import foldwright.quantity.Units;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,41 +28,53 @@ final class Scalars {
 
     /** A number of a dimension within a range [SI]. */
     Optional<Double> number(Node node, String path, Dimension dimension, Range range, String eg) {
-        String allowed = allowed(dimension, range, eg);
-        String text;
+        String text = null;
         if (node instanceof Node.Text quoted) {
             text = quoted.text();
         } else if (node instanceof Node.Digits digits) {
             text = digits.digits();
-        } else {
-            problems.add(ProblemCode.WRONG_TYPE, node.start(), path, found(node), allowed);
-            return Optional.empty();
         }
+        ProblemCode code = ProblemCode.WRONG_TYPE;
+        String found = "";
         try {
-            double value = Quantity.read(text, dimension);
-            if (range.holds(value)) {
-                return Optional.of(value);
+            if (text != null) {
+                double value = Quantity.read(text, dimension);
+                if (range.holds(value)) {
+                    return Optional.of(value);
+                }
+                code = ProblemCode.OUT_OF_RANGE;
             }
-            problems.add(ProblemCode.OUT_OF_RANGE, node.start(), path, found(node), allowed);
         } catch (NotAQuantity e) {
-            String wrong = e.unit().isEmpty() || e.unit().equals("1") ? "" : unit(e);
-            String found = found(node) + ", which " + e.reason().words() + wrong;
-            problems.add(code(e.reason()), node.start(), path, found, allowed);
+            code = code(e.reason());
+            found = ", which " + why(e);
         }
+        String allowed = allowed(dimension, range, eg);
+        problems.add(code, node.start(), path, found(node) + found, allowed);
         return Optional.empty();
     }
 
-    private static String unit(NotAQuantity e) {
-        for (Dimension dimension : Dimension.values()) {
-            if (e.reason() == NotAQuantity.Reason.WRONG_DIMENSION
-                    && foldwright.quantity.Units.of(e.unit()).measures(dimension)) {
-                return ", " + dimension.words();
-            }
+    /** What a text is instead, to be put after "which". */
+    static String why(NotAQuantity e) {
+        if (e.reason() == NotAQuantity.Reason.UNKNOWN_UNIT) {
+            return e.reason().words() + ", " + Words.quoted(e.unit());
+        } else if (e.reason() != NotAQuantity.Reason.WRONG_DIMENSION) {
+            return e.reason().words();
         }
-        return ", " + Words.quoted(e.unit());
+        Unit unit = Units.of(e.unit());
+        return Arrays.stream(Dimension.values())
+                .filter(unit::measures)
+                .findFirst()
+                .map(dimension -> "is " + article(dimension.words()))
+                .orElse(e.reason().words() + ", " + Words.quoted(e.unit()));
     }
 
-    private static ProblemCode code(NotAQuantity.Reason reason) {
+    /** A noun with its indefinite article. */
+    static String article(String noun) {
+        boolean bare = noun.startsWith("a ");
+        return bare ? noun : ("aeiou".indexOf(noun.charAt(0)) >= 0 ? "an " : "a ") + noun;
+    }
+
+    static ProblemCode code(NotAQuantity.Reason reason) {
         return switch (reason) {
             case NO_NUMBER -> ProblemCode.NO_NUMBER;
             case DECIMAL_COMMA -> ProblemCode.DECIMAL_COMMA;
@@ -70,9 +85,8 @@ final class Scalars {
         };
     }
 
-    private static String allowed(Dimension dimension, Range range, String example) {
-        String what = dimension == Dimension.RATIO ? dimension.words() : "a " + dimension.words();
-        what = what.replace("a a", "an a");
+    static String allowed(Dimension dimension, Range range, String example) {
+        String what = article(dimension.words());
         String limits = range.equals(Range.ALL) ? "" : ", " + range.words();
         return what
                 + limits
@@ -85,23 +99,17 @@ final class Scalars {
 
     /** A whole number within a range. */
     Optional<Integer> whole(Node node, String path, KeyOf key) {
+        ProblemCode code = ProblemCode.WRONG_TYPE;
+        if (node instanceof Node.Digits digits && isWhole(digits.digits())) {
+            double value = Double.parseDouble(digits.digits());
+            if (key.range().holds(value)) {
+                return Optional.of((int) value);
+            }
+            code = ProblemCode.OUT_OF_RANGE;
+        }
         String allowed = "a whole number, " + key.range().words();
-        if (!(node instanceof Node.Digits digits)) {
-            problems.add(ProblemCode.WRONG_TYPE, node.start(), path, found(node), allowed);
-            return Optional.empty();
-        }
-        String text = digits.digits();
-        boolean plain = text.length() <= 9 && text.matches("-?[0-9]+");
-        if (!plain && !isWhole(text)) {
-            problems.add(ProblemCode.WRONG_TYPE, node.start(), path, found(node), allowed);
-            return Optional.empty();
-        }
-        double value = plain ? Integer.parseInt(text) : Double.parseDouble(text);
-        if (!key.range().holds(value)) {
-            problems.add(ProblemCode.OUT_OF_RANGE, node.start(), path, found(node), allowed);
-            return Optional.empty();
-        }
-        return Optional.of((int) value);
+        problems.add(code, node.start(), path, found(node), allowed);
+        return Optional.empty();
     }
 
     private static boolean isWhole(String digits) {
@@ -129,12 +137,8 @@ final class Scalars {
         }
         Optional<String> name = NameTables.find(key.names(), text.text());
         if (name.isEmpty()) {
-            problems.addUnknown(
-                    ProblemCode.UNKNOWN_NAME,
-                    node.start(),
-                    path,
-                    text.text(),
-                    NameTables.names(key.names()));
+            NameTables.Names names = NameTables.names(key.names());
+            problems.addUnknownName(node.start(), path, text.text(), names);
         }
         return name;
     }

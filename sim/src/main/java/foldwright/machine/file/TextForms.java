@@ -64,19 +64,15 @@ final class TextForms {
                         ? NameTables.material(node.text()).map(Object.class::cast)
                         : NameTables.thread(node.text()).map(Object.class::cast);
         if (found.isEmpty()) {
-            problems.addUnknown(
-                    ProblemCode.UNKNOWN_NAME,
-                    node.start(),
-                    path,
-                    node.text(),
-                    material ? NameTables.materials() : NameTables.threads());
+            NameTables.Names names = material ? NameTables.materials() : NameTables.threads();
+            problems.addUnknownName(node.start(), path, node.text(), names);
         }
         return found;
     }
 
     private Optional<double[]> coordinates(Node node, String path, Class<?> type) {
         List<KeyOf> keys = Keys.of(type);
-        String allowed = "a list of " + keys.size() + " lengths";
+        String allowed = keys.size() == 2 ? "a list of 2 lengths" : "a list of 3 lengths";
         if (!(node instanceof Node.Items list)) {
             problems.add(ProblemCode.WRONG_TYPE, node.start(), path, Scalars.found(node), allowed);
             return Optional.empty();
@@ -135,13 +131,17 @@ final class TextForms {
         }
         String allowed =
                 "an arm angle such as \"5.13 deg\", or a height of the deck pins such as \"34 mm\"";
-        boolean quoted = node instanceof Node.Text;
-        problems.add(
-                quoted ? ProblemCode.WRONG_DIMENSION : ProblemCode.WRONG_TYPE,
-                node.start(),
-                path,
-                Scalars.found(node),
-                allowed);
+        ProblemCode code = ProblemCode.WRONG_TYPE;
+        String found = Scalars.found(node);
+        if (node instanceof Node.Text text) {
+            try {
+                Quantity.read(text.text(), Dimension.LENGTH);
+            } catch (NotAQuantity e) {
+                code = Scalars.code(e.reason());
+                found += ", which " + Scalars.why(e);
+            }
+        }
+        problems.add(code, node.start(), path, found, allowed);
         return Optional.empty();
     }
 

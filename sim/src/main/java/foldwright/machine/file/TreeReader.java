@@ -17,6 +17,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Reads a JSON text with comments into nodes that know their place.
@@ -36,6 +38,7 @@ final class TreeReader {
     private final SourceText source;
     private final Problems problems;
     private final JsonParser parser;
+    private boolean rootRead;
 
     private TreeReader(SourceText source, Problems problems) throws IOException {
         this.source = source;
@@ -50,7 +53,7 @@ final class TreeReader {
             try (JsonParser parser = reader.parser) {
                 return reader.root(parser);
             } catch (JsonProcessingException e) {
-                new SyntaxProblem(source, reader.path()).add(e, problems);
+                new SyntaxProblem(source, reader.path(), reader.progress()).add(e, problems);
                 return Optional.empty();
             }
         } catch (IOException e) {
@@ -58,12 +61,20 @@ final class TreeReader {
         }
     }
 
+    private Progress progress() {
+        return new Progress(Math.max(0, end()), rootRead);
+    }
+
+    /** How far the reading got: an offset, and whether the root was read to its end. */
+    private record Progress(int offset, boolean rootRead) {}
+
     private Optional<Node> root(JsonParser in) throws IOException {
         if (in.nextToken() == null) {
             problems.add(ProblemCode.EMPTY, 0, "", "nothing in the file", "a machine");
             return Optional.empty();
         }
         Node root = value("");
+        rootRead = true;
         if (in.nextToken() != null) {
             int at = start();
             problems.add(ProblemCode.TEXT_AFTER_END, at, "", "text after the machine", "nothing");
@@ -136,14 +147,20 @@ final class TreeReader {
     }
 
     /** Says in our words why a text is not JSON. */
-    private record SyntaxProblem(SourceText source, String path) {
+    private record SyntaxProblem(SourceText source, String path, Progress progress) {
+        private static final Pattern TOKEN = Pattern.compile("token '([^']+)'");
+
         void add(JsonProcessingException e, Problems problems) {
             JsonLocation location = e.getLocation();
             int length = source.text().length();
-            int at = location == null ? length : (int) location.getCharOffset();
+            boolean known = location != null && location.getCharOffset() >= 0;
+            int at = known ? (int) location.getCharOffset() : progress.offset();
             int offset = Math.max(0, Math.min(at, length));
             String why = e.getOriginalMessage();
-            if (e instanceof StreamConstraintsException) {
+            if (progress.rootRead()) {
+                String found = "text after the machine";
+                problems.add(ProblemCode.TEXT_AFTER_END, offset, "", found, "nothing");
+            } else if (e instanceof StreamConstraintsException) {
                 boolean deep = why.contains("depth");
                 problems.add(
                         deep ? ProblemCode.TOO_DEEP : ProblemCode.TOO_LARGE,
@@ -155,7 +172,15 @@ final class TreeReader {
                 String found = "the file ends in the middle of it; is it cut short?";
                 problems.add(ProblemCode.CUT_SHORT, length, path, found, "");
             } else {
-                problems.add(ProblemCode.SYNTAX, offset, path, found(offset), needed(why, offset));
+                Matcher token = TOKEN.matcher(why);
+                if (token.find() && source.text().lastIndexOf(token.group(1), offset) >= 0) {
+                    int start = source.text().lastIndexOf(token.group(1), offset);
+                    String found = "found " + Words.shortened(token.group(1));
+                    problems.add(ProblemCode.SYNTAX, start, path, found, needed(why, start));
+                } else {
+                    String needed = needed(why, offset);
+                    problems.add(ProblemCode.SYNTAX, offset, path, found(offset), needed);
+                }
             }
         }
 
@@ -181,6 +206,10 @@ final class TreeReader {
                 return "texts that end in the line they start in";
             } else if (why.contains("escape")) {
                 return "only the escapes of JSON behind a backslash";
+            } else if (why.contains("zeroes") || why.contains("plus sign")) {
+                return "a number without leading zero or plus sign";
+            } else if (why.contains("ecimal point")) {
+                return "a number with digits on both sides of its point";
             } else if (at == ']') {
                 return "no comma before a closing bracket";
             }

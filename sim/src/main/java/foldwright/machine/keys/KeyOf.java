@@ -8,7 +8,6 @@ import java.lang.reflect.Type;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /** A key as described on its record component. */
 public final class KeyOf {
@@ -16,6 +15,11 @@ public final class KeyOf {
     private final Key key;
     private final Range range;
     private final Range each;
+    private final Class<?> type;
+    private final boolean list;
+    private final Dimension dimension;
+    private final String orElse;
+    private final boolean mayBeAbsent;
 
     KeyOf(RecordComponent component) {
         this.component = component;
@@ -27,8 +31,30 @@ public final class KeyOf {
                             + component.getName()
                             + " is not described");
         }
-        this.range = Range.of(key.range(), isList() ? Dimension.RATIO : key.is());
+        this.list = Collection.class.isAssignableFrom(component.getType());
+        this.type = innerType(component.getGenericType());
+        this.dimension = key.is();
+        this.orElse = key.orElse();
+        this.range = Range.of(key.range(), list ? Dimension.RATIO : key.is());
         this.each = Range.of(key.each(), key.is());
+        this.mayBeAbsent = optional() || list && listMayBeEmpty() || !orElse.isEmpty();
+    }
+
+    private static Class<?> innerType(Type declared) {
+        Type type = declared;
+        while (type instanceof ParameterizedType inner) {
+            type = inner.getActualTypeArguments()[0];
+        }
+        return type == OptionalDouble.class ? double.class : (Class<?>) type;
+    }
+
+    private boolean optional() {
+        Class<?> declared = component.getType();
+        return declared == Optional.class || declared == OptionalDouble.class;
+    }
+
+    private boolean listMayBeEmpty() {
+        return range.holds(0) && !range.equals(Range.ALL);
     }
 
     /** The key as it stands in the file. */
@@ -43,7 +69,7 @@ public final class KeyOf {
 
     /** Dimension of the number or numbers. */
     public Dimension dimension() {
-        return key.is();
+        return dimension;
     }
 
     /** Allowed values, or for a list the allowed number of entries. */
@@ -58,7 +84,7 @@ public final class KeyOf {
 
     /** Value used when the key is left out, empty for none. */
     public String orElse() {
-        return key.orElse();
+        return orElse;
     }
 
     /** An example as it stands in a file, empty for none. */
@@ -73,25 +99,17 @@ public final class KeyOf {
 
     /** Whether the value is a list. */
     public boolean isList() {
-        return Collection.class.isAssignableFrom(component.getType());
+        return list;
     }
 
     /** Whether the key may be left out. */
     public boolean mayBeAbsent() {
-        Class<?> type = component.getType();
-        boolean optional =
-                type == Optional.class || type == OptionalDouble.class || type == OptionalInt.class;
-        boolean emptyList = isList() && range.holds(0) && !range.equals(Range.ALL);
-        return optional || emptyList || !key.orElse().isEmpty();
+        return mayBeAbsent;
     }
 
     /** The type of the value, or of the entries of a list, without its optional. */
     public Class<?> type() {
-        Type type = component.getGenericType();
-        while (type instanceof ParameterizedType inner) {
-            type = inner.getActualTypeArguments()[0];
-        }
-        return type == OptionalDouble.class ? double.class : (Class<?>) type;
+        return type;
     }
 
     /** The component this key describes. */

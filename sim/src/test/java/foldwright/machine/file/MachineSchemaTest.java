@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -27,7 +28,10 @@ class MachineSchemaTest {
                     .getSchema(MachineSchema.text());
 
     private static final ObjectMapper WITH_COMMENTS =
-            JsonMapper.builder().enable(JsonReadFeature.ALLOW_JAVA_COMMENTS).build();
+            JsonMapper.builder()
+                    .enable(JsonReadFeature.ALLOW_JAVA_COMMENTS)
+                    .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                    .build();
 
     /** Problems the schema sees in a text, as texts; the text may have comments. */
     static List<String> problems(String text) throws JsonProcessingException {
