@@ -38,6 +38,14 @@ final class Comparison {
         return this;
     }
 
+    /** Adds a value with an absolute tolerance in its unit. */
+    Comparison near(String name, double computed, double published, double tolerance, String unit) {
+        values.add(
+                ProofValue.absolute(
+                        example + ": " + name, computed, published, unit, tolerance, source));
+        return this;
+    }
+
     /** Adds a value as printed: it must agree within half of its last digit, {@code place}. */
     Comparison printed(String name, double computed, double published, double place, String unit) {
         double half = place / 2 * (1 + 1e-9);

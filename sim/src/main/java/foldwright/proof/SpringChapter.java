@@ -12,6 +12,7 @@ import foldwright.elements.spring.WireSize;
 import foldwright.elements.spring.WireStrength;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Helper springs: cylindrical, in parallel, buckling, conical, and the strength of wire. */
 public final class SpringChapter implements ProofChapter {
@@ -261,27 +262,22 @@ public final class SpringChapter implements ProofChapter {
     private static List<ProofValue> wire() {
         Comparison all =
                 new Comparison(
-                        "wire SM",
+                        "wire EN 10270-1 SM",
                         5e-3,
                         "EN 10270-1 table as reproduced by a public glossary; 5 MPa allowed");
-        List<ProofValue> values = new ArrayList<>(all.values());
         for (WireSize size : WireSize.all()) {
+            double d = size.diameter();
+            String name = String.format(Locale.ROOT, "least tensile strength at %.2f mm", d / MM);
             size.tabulatedTensileSm()
                     .ifPresent(
                             strength ->
-                                    values.add(
-                                            ProofValue.absolute(
-                                                    "wire SM d "
-                                                            + Math.round(size.diameter() / MM * 100)
-                                                                    / 100.0
-                                                            + " mm: least tensile strength",
-                                                    WireStrength.SM.minimumTensile(size.diameter())
-                                                            / MPA,
-                                                    strength / MPA,
-                                                    "MPa",
-                                                    5,
-                                                    "EN 10270-1 table as reproduced by a public glossary")));
+                                    all.near(
+                                            name,
+                                            WireStrength.SM.minimumTensile(d) / MPA,
+                                            strength / MPA,
+                                            5,
+                                            "MPa"));
         }
-        return values;
+        return all.values();
     }
 }

@@ -13,25 +13,29 @@ import java.util.Optional;
  * Mounting face of a stepper frame size after NEMA ICS 16 (table {@code motor_frames.csv}).
  *
  * @param size frame size, e.g. 17
- * @param faceWidth side of the square face [m]
- * @param holeSpacing between neighbouring screws [m]
+ * @param face the square face with its four screws
  * @param pilotDiameter [m]
  * @param pilotDepth greatest depth of the pilot [m]
  * @param shaftDiameter [m]
- * @param boltCircle [m]
- * @param faceThread as the trade fits it
  * @param source where the row comes from
  */
 public record MotorFrame(
         int size,
-        double faceWidth,
-        double holeSpacing,
+        Face face,
         double pilotDiameter,
         double pilotDepth,
         double shaftDiameter,
-        double boltCircle,
-        String faceThread,
         String source) {
+
+    /**
+     * The face.
+     *
+     * @param width side of the square [m]
+     * @param holeSpacing between neighbouring screws [m]
+     * @param boltCircle through all four screws [m]
+     * @param thread as the trade fits it
+     */
+    public record Face(double width, double holeSpacing, double boltCircle, String thread) {}
 
     /** The frame of that size, or empty. */
     public static Optional<MotorFrame> find(int size) {
@@ -55,13 +59,14 @@ public record MotorFrame(
     private static MotorFrame of(Table.Row row) {
         return new MotorFrame(
                 row.whole("frame_size"),
-                row.number("face_width_mm", MILLI),
-                row.number("hole_spacing_mm", MILLI),
+                new Face(
+                        row.number("face_width_mm", MILLI),
+                        row.number("hole_spacing_mm", MILLI),
+                        row.number("bolt_circle_mm", MILLI),
+                        row.text("face_thread")),
                 row.number("pilot_dia_mm", MILLI),
                 row.number("pilot_depth_max_mm", MILLI),
                 row.number("shaft_dia_mm", MILLI),
-                row.number("bolt_circle_mm", MILLI),
-                row.text("face_thread"),
                 row.text("source"));
     }
 

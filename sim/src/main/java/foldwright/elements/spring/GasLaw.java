@@ -25,6 +25,9 @@ public final class GasLaw implements SpringLaw {
     /** Stiffness of the extension stop in units of F1 over stroke; numerical choice, no source. */
     public static final double SEAT_RATIO = 500;
 
+    /** Exponent less one from which the plain power form keeps some 14 digits. */
+    private static final double SURELY_POLYTROPIC = 0.01;
+
     private final double extended;
     private final double shortest;
     private final double knee;
@@ -109,10 +112,18 @@ public final class GasLaw implements SpringLaw {
     }
 
     private double gasEnergy(double stroke) {
-        double log = Math.log1p(-share * stroke);
+        if (share == 0) {
+            return firstForce * stroke;
+        }
         double power = exponent - 1;
+        double open = 1 - share * stroke;
+        if (power > SURELY_POLYTROPIC) {
+            return (gasForce(stroke) * open - firstForce) / (share * power);
+        }
+        // towards n = 1 the difference above loses its digits and this form does not
+        double log = Math.log(open);
         double sum = power == 0 ? -log : Math.expm1(-power * log) / power;
-        return share == 0 ? firstForce * stroke : firstForce / share * sum;
+        return firstForce / share * sum;
     }
 
     @Override

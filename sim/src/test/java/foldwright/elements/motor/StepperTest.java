@@ -96,6 +96,51 @@ class StepperTest {
         }
     }
 
+    /** The phasor formula is the highest torque over all angles of a voltage of given size. */
+    @Property(tries = 60, seed = SEED)
+    void pullOutByVoltageIsTheBestVoltageAngle(
+            @ForAll("motors") HybridStepper motor,
+            @ForAll @Scale(4) @DoubleRange(min = 6, max = 48) double volts,
+            @ForAll @Scale(4) @DoubleRange(min = 0, max = 400) double speed) {
+        DqModel model = new DqModel(motor);
+        double best = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < 3600; i++) {
+            double angle = 2 * Math.PI * i / 3600;
+            double vd = volts * Math.cos(angle);
+            double vq = volts * Math.sin(angle);
+            best = Math.max(best, model.torque(model.steadyQuadrature(vd, vq, speed)));
+        }
+        ElectricalPullOut curve = new ElectricalPullOut(motor, StepperDrive.rated(motor, volts));
+        double formula = curve.voltageOnlyTorque(speed);
+        // a tenth of a degree off the top of a sine: 4e-7 of its height V k_t/Z
+        double height =
+                formula
+                        + motor.torqueConstant()
+                                * motor.torqueConstant()
+                                * speed
+                                / motor.resistance();
+        assertThat(best).isCloseTo(formula, within(1e-6 * height));
+    }
+
+    @Property(tries = 800, seed = SEED)
+    void steadyCurrentsStandStillAndBalanceThePower(
+            @ForAll("motors") HybridStepper motor,
+            @ForAll @Scale(4) @DoubleRange(min = -48, max = 48) double vd,
+            @ForAll @Scale(4) @DoubleRange(min = -48, max = 48) double vq,
+            @ForAll @Scale(4) @DoubleRange(min = -400, max = 400) double speed) {
+        DqModel model = new DqModel(motor);
+        double id = model.steadyDirect(vd, vq, speed);
+        double iq = model.steadyQuadrature(vd, vq, speed);
+        assertThat(model.directRate(vd, id, iq, speed)).isCloseTo(0, within(1e-6));
+        assertThat(model.quadratureRate(vq, id, iq, speed)).isCloseTo(0, within(1e-6));
+        // electrical power = copper heat + mechanical power
+        double heat = motor.resistance() * (id * id + iq * iq);
+        double shaft = model.torque(iq) * speed;
+        double power = DqModel.power(vd, vq, id, iq);
+        assertThat(power)
+                .isCloseTo(heat + shaft, within(1e-9 * (1 + Math.abs(heat) + Math.abs(shaft))));
+    }
+
     @Test
     void squareWaveReachesFartherThanSine() {
         HybridStepper motor = TypicalStepper.get("17 x 40").motor();
@@ -196,7 +241,13 @@ class StepperTest {
     @Test
     void framesFollowNemaIcs16() {
         // NEMA ICS 16 size 17: hole spacing 1.220 in
-        assertThat(MotorFrame.get(17).holeSpacing()).isCloseTo(1.220 * 0.0254, within(2e-5));
+        assertThat(MotorFrame.get(17).face().holeSpacing()).isCloseTo(1.220 * 0.0254, within(2e-5));
+        // four holes on a square: bolt circle = spacing times sqrt 2
+        for (MotorFrame frame : MotorFrame.catalog().all()) {
+            MotorFrame.Face face = frame.face();
+            assertThat(face.boltCircle())
+                    .isCloseTo(face.holeSpacing() * Math.sqrt(2), within(1e-4));
+        }
         assertThat(MotorFrame.find(18)).isEmpty();
         assertThatThrownBy(() -> MotorFrame.get(18)).hasMessageContaining("nearest: ");
         assertThat(MotorFrame.catalog().names()).containsExactly("8", "11", "14", "17");
