@@ -37,7 +37,14 @@ public final class WholeFile {
     public static void writeNamed(Path file, NamedFiller filler) throws IOException {
         Path folder = file.toAbsolutePath().getParent();
         Files.createDirectories(folder);
-        Path beside = Files.createTempFile(folder, "." + file.getFileName(), ".part");
+        // Not a temporary file of the platform: that one would be readable by its owner only.
+        Path beside =
+                folder.resolve(
+                        "."
+                                + file.getFileName()
+                                + "."
+                                + Long.toHexString(System.nanoTime())
+                                + ".part");
         try {
             filler.fill(beside);
             move(beside, file);

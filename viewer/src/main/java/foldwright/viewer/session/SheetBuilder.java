@@ -11,6 +11,7 @@ import foldwright.study.Shown;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.scene.GantryMotion;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.scene.PartLook;
 import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.SheetPainter;
 import foldwright.viewer.sheet.Studio;
@@ -63,12 +64,7 @@ public final class SheetBuilder {
     public Page page(Results results, Choice choice, List<SheetModel.Rule> rules, Words words) {
         Optional<LoadField> field = results.curve().flatMap(c -> LoadField.of(c, choice.overlay()));
         GantryMotion.Place place = scene.gantry().map(GantryMotion::home).orElse(null);
-        InkLook look =
-                new InkLook(
-                        field.orElse(null),
-                        choice.height(),
-                        machine.lift().arm().centrePin(),
-                        choice.pointed());
+        PartLook look = look(field, choice);
         SheetModel model =
                 new SheetModel(
                         new SheetModel.Head(machine.name(), words.drawn(), words.dashed(), 1),
@@ -77,12 +73,22 @@ public final class SheetBuilder {
                         plot(results, choice.question()),
                         cards(results, choice.question()),
                         rules,
-                        new SheetModel.Notes(box(), KEYS, RULES, List.of()));
+                        new SheetModel.Notes(box(), KEYS, RULES, words.film()));
         Studio.Moment moment =
                 new Studio.Moment(choice.height(), place, look, MachineRenderer.Ink.LOAD);
         List<SheetPainter.Force> forces =
                 choice.forces() == Forces.SHOWN ? forces(results, choice.height()) : List.of();
         return new Page(model, moment, forces);
+    }
+
+    /** What the parts show. */
+    public PartLook look(Results results, Choice choice) {
+        return look(results.curve().flatMap(c -> LoadField.of(c, choice.overlay())), choice);
+    }
+
+    private PartLook look(Optional<LoadField> field, Choice choice) {
+        double centre = machine.lift().arm().centrePin();
+        return new InkLook(field.orElse(null), choice.height(), centre, choice.pointed());
     }
 
     /**
@@ -91,8 +97,10 @@ public final class SheetBuilder {
      * @param drawn what is drawn with full lines
      * @param dashed what is drawn dashed
      * @param caption below the tab
+     * @param film caption of a film
      */
-    public record Words(String drawn, Optional<String> dashed, String caption) {}
+    public record Words(
+            String drawn, Optional<String> dashed, String caption, Optional<String> film) {}
 
     private SheetModel.Travel travel(double height, String caption) {
         double flat = scene.shape().flat();

@@ -34,21 +34,32 @@ final class RulePainter {
         double left = at.left(40, 27);
         double right = at.small ? at.right(1280, 967) : at.right(1450, 0);
         pen.canvas.level(left, right, top, pen.palette.rule, pen.line(1));
+        if (notes.caption().isPresent()) {
+            Lettering look = pen.question(pen.palette.ink);
+            pen.canvas.text(
+                    look,
+                    left,
+                    top + at.of(44, 30),
+                    pen.fit(look, notes.caption().get(), right - left));
+            return;
+        }
+        if (rules.isEmpty()) {
+            return;
+        }
         int shown = Math.min(rules.size(), room(at));
         for (int i = 0; i < shown; i++) {
             rule(rules.get(i), i, left + i * at.of(290, 201), at.of(230, 172), top);
         }
         if (at.small) {
-            more(rules, notes, shown, left + shown * at.of(290, 201), top);
+            more(rules, shown, left + shown * at.of(290, 201), top);
         }
         Lettering hint = pen.italic(pen.palette.ink2);
         pen.canvas.text(
                 hint, left, top + at.of(141, 97), pen.fit(hint, notes.rulesHint(), right - left));
     }
 
-    private void more(
-            List<SheetModel.Rule> rules, SheetModel.Notes notes, int shown, double x, double top) {
-        int rest = rules.size() - shown + notes.more().size();
+    private void more(List<SheetModel.Rule> rules, int shown, double x, double top) {
+        int rest = rules.size() - shown;
         double room = at.cardsLeft() - at.of(20, 20) - x;
         if (rest <= 0 || room < 60) {
             return;

@@ -141,7 +141,7 @@ public record SheetModel(
      * @param box words of the outline on the table, e.g. "drawer 450 x 360 x 110 mm"
      * @param keys foot line of the cards
      * @param rulesHint foot line of the rules
-     * @param more what does not fit on rules: names with values
+     * @param caption of a film; it stands where the rules would be
      */
-    public record Notes(String box, String keys, String rulesHint, List<String> more) {}
+    public record Notes(String box, String keys, String rulesHint, Optional<String> caption) {}
 }

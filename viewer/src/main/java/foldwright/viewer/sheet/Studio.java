@@ -169,6 +169,11 @@ public final class Studio implements AutoCloseable {
         return Pixels.of(sheet);
     }
 
+    /** Reads the finished sheet into a buffer of its size. */
+    public void read(Pixels into) {
+        sheet.read(into.data);
+    }
+
     /** Shows the finished sheet in the window. */
     public void present() {
         sheet.copyToWindow();

@@ -25,13 +25,14 @@ public final class Stills {
     private Stills() {}
 
     /** Draws and writes one picture. */
-    public static void write(Machine machine, Wish wish, Path file) throws IOException {
+    public static void write(Machine machine, Results results, Wish wish, Path file)
+            throws IOException {
         try (GlSurface surface = GlSurface.headless();
                 Studio studio = new Studio()) {
             assert surface.kind() == GlSurface.Kind.HEADLESS;
             studio.machine(new MachineScene(machine));
             studio.size(wish.size.width(), wish.size.height(), 1);
-            draw(studio, Results.NONE, wish);
+            draw(studio, results, wish);
             try (Pixels pixels = studio.pixels()) {
                 PngFile.write(pixels, file);
             }
@@ -41,12 +42,7 @@ public final class Stills {
     /** Draws the sheet a wish asks for. */
     static void draw(Studio studio, Results results, Wish wish) {
         var shape = studio.scene().shape();
-        OptionalDouble worst =
-                results.of(wish.question).stream()
-                        .map(c -> c.outcome().worst().height())
-                        .filter(OptionalDouble::isPresent)
-                        .findFirst()
-                        .orElse(OptionalDouble.empty());
+        OptionalDouble worst = worst(results, wish.question);
         double height = wish.height.in(shape.flat(), shape.top(), worst);
         SheetBuilder.Page page =
                 new SheetBuilder(studio.scene())
@@ -57,10 +53,20 @@ public final class Stills {
                                 new SheetBuilder.Words(
                                         "as in the file",
                                         Optional.empty(),
-                                        caption(shape, height)));
+                                        caption(shape, height),
+                                        Optional.empty()));
         Studio.Look look = Studio.Look.home(wish.theme);
         studio.drawMachine(page.moment(), look);
         studio.drawSheet(page.model(), page.forces(), look, Studio.Overlay.NONE);
+    }
+
+    /** Where a question is worst, if that is known [m]. */
+    static OptionalDouble worst(Results results, Question question) {
+        return results.of(question).stream()
+                .map(c -> c.outcome().worst().height())
+                .filter(OptionalDouble::isPresent)
+                .findFirst()
+                .orElse(OptionalDouble.empty());
     }
 
     static String caption(foldwright.viewer.scene.LiftShape shape, double height) {

@@ -2,11 +2,14 @@
 package foldwright.viewer.watch;
 
 import foldwright.cli.ExitCode;
+import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
 import foldwright.report.draw.Theme;
 import foldwright.study.Question;
 import foldwright.viewer.gl.NoGraphicsException;
+import foldwright.viewer.picture.Film;
+import foldwright.viewer.session.Results;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -44,11 +47,22 @@ public final class WatchCommand implements Callable<Integer> {
     private Path still;
 
     @Option(
+            names = "--film",
+            paramLabel = "MP4|GIF",
+            description = "Writes a film of the machine unfolding, 10 s long; needs no display.")
+    private Path film;
+
+    @Option(
+            names = "--glb",
+            paramLabel = "GLB",
+            description = "Writes the unfolding machine as an animated glTF 2.0 model.")
+    private Path glb;
+
+    @Option(
             names = "--size",
             paramLabel = "WxH",
             converter = PictureSize.Reader.class,
-            defaultValue = "1920x1080",
-            description = "Size of picture or film in pixels (default ${DEFAULT-VALUE}).")
+            description = "Size in pixels (default 1920x1080, of a film 1280x720).")
     private PictureSize size;
 
     @Option(
@@ -83,20 +97,85 @@ public final class WatchCommand implements Callable<Integer> {
             err.println(e.getMessage());
             return ExitCode.BAD_INPUT;
         }
+        Optional<String> refused = refusal();
+        if (refused.isPresent()) {
+            err.println("foldwright: " + refused.get());
+            return ExitCode.BAD_INPUT;
+        }
         try {
-            Stills.Wish wish =
-                    new Stills.Wish(
-                            size,
-                            Optional.ofNullable(height).orElse(HeightWish.WORST),
-                            Optional.ofNullable(question).orElse(Question.FOLD),
-                            theme);
-            if (still != null) {
-                Stills.write(machine.machine(), wish, still);
-            }
+            outputs(machine.machine(), err);
             return ExitCode.HOLDS;
         } catch (NoGraphicsException e) {
             err.println("foldwright: " + e.getMessage());
             return ExitCode.BAD_INPUT;
+        }
+    }
+
+    private Optional<String> refusal() {
+        if (film != null && !Film.canWrite(film)) {
+            return Optional.of(
+                    "found --film " + film + ", allowed: a name that ends in .mp4 or .gif");
+        }
+        if (film != null && size != null && (size.width() % 2 != 0 || size.height() % 2 != 0)) {
+            return Optional.of("found --size of odd width or height; a film needs both even");
+        }
+        return Optional.empty();
+    }
+
+    private void outputs(Machine machine, PrintWriter err) throws IOException {
+        Results results = Results.NONE;
+        if (still != null) {
+            Stills.write(machine, results, wish(new PictureSize(1920, 1080)), still);
+        }
+        if (film != null) {
+            Progress progress = new Progress(err);
+            Films.write(
+                    machine, results, wish(new PictureSize(1280, 720)), film, progress::picture);
+            progress.done();
+        }
+        if (glb != null) {
+            Models.write(machine, results, wish(new PictureSize(1280, 720)), glb);
+        }
+    }
+
+    private Stills.Wish wish(PictureSize usual) {
+        return new Stills.Wish(
+                Optional.ofNullable(size).orElse(usual),
+                Optional.ofNullable(height).orElse(HeightWish.WORST),
+                Optional.ofNullable(question).orElse(Question.FOLD),
+                theme);
+    }
+
+    /** Says how far a film is: nothing in the first second, then now and then. */
+    private static final class Progress {
+        private final PrintWriter err;
+        private long next = System.nanoTime() + 1_000_000_000L;
+        private boolean shown;
+
+        Progress(PrintWriter err) {
+            this.err = err;
+        }
+
+        void picture(int count) {
+            if (System.nanoTime() - next > 0) {
+                boolean terminal = System.console() != null;
+                err.print(
+                        (terminal ? "\r" : "")
+                                + "picture "
+                                + count
+                                + " of "
+                                + Films.FRAMES
+                                + (terminal ? "" : "\n"));
+                err.flush();
+                shown = terminal;
+                next = System.nanoTime() + (terminal ? 250_000_000L : 5_000_000_000L);
+            }
+        }
+
+        void done() {
+            if (shown) {
+                err.println();
+            }
         }
     }
 }
