@@ -5,7 +5,7 @@ import java.util.List;
 
 /** Units a quantity is printed in, largest first. */
 final class Ladder {
-    /** A unit is used down to this number of it. */
+    /** The first unit is used down to this number of it, the others down to 1. */
     static final double SMALLEST = 0.01;
 
     private Ladder() {}

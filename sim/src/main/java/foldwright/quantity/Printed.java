@@ -57,7 +57,7 @@ public final class Printed {
         int decimals = decimalsFor(value);
         if (known.measures(Dimension.LENGTH)) {
             // lengths are never finer than 0.001 mm
-            int finest = (int) Math.round(6 + Math.log10(known.decimal().doubleValue()));
+            int finest = (int) Math.round(6 + Math.log10(known.toSi(BigDecimal.ONE)));
             decimals = Math.max(0, Math.min(decimals, finest));
         }
         return in(known, value, decimals);
@@ -143,13 +143,14 @@ public final class Printed {
     public static String unitFor(Dimension dimension, double si) {
         List<String> ladder = Ladder.of(dimension);
         double size = Math.abs(si);
-        for (String unit : ladder) {
-            // printed values keep three significant digits from 0.01 on without a row of zeros
-            if (Units.of(unit).fromSi(size) >= Ladder.SMALLEST) {
-                return unit;
-            }
+        if (size == 0 || Units.of(ladder.get(0)).fromSi(size) >= Ladder.SMALLEST) {
+            return ladder.get(0);
         }
-        return size == 0 ? dimension.usualUnit() : ladder.get(ladder.size() - 1);
+        return ladder.stream()
+                .skip(1)
+                .filter(unit -> Units.of(unit).fromSi(size) >= 1)
+                .findFirst()
+                .orElse(ladder.get(ladder.size() - 1));
     }
 
     private static String in(Unit unit, double value, int decimals) {

@@ -12,7 +12,9 @@ import java.util.Optional;
  * @param unit the unit written
  */
 public record Quantity(BigDecimal number, Unit unit) {
-    private static final int LONGEST = 80;
+    /** Characters a quantity may have at most. */
+    public static final int LONGEST = 80;
+
     private static final int LARGEST_POWER = 300;
 
     /** Checks that nothing is missing. */

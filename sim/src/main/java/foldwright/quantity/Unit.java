@@ -2,30 +2,44 @@
 package foldwright.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Objects;
 
 /**
  * A unit of measure: a text, the exponents of its base units, and its size in SI.
  *
- * <p>The size is kept as a decimal number times a power of pi/180 and of 2 pi (degrees and
- * revolutions), so that decimal units convert without rounding: {@code "57.3 mm"} becomes the
- * double nearest to 0.0573.
+ * <p>The size is kept as a fraction of decimal numbers times a power of pi (degrees and
+ * revolutions), so that units such as mm or mm/min convert without rounding: {@code "57.3 mm"}
+ * becomes the double nearest to 0.0573.
  *
  * @param text as printed, e.g. {@code N·m}
  * @param exponents of the base units
- * @param decimal decimal part of the size in SI
+ * @param decimal numerator of the size in SI
+ * @param divisor denominator of the size in SI
  * @param irrational remaining factor of the size in SI, 1 for all units but degrees and revolutions
  */
 public record Unit(
-        String text, Dimension.Exponents exponents, BigDecimal decimal, double irrational) {
+        String text,
+        Dimension.Exponents exponents,
+        BigDecimal decimal,
+        BigDecimal divisor,
+        double irrational) {
+
+    /** Digits of the quotient: more than twice those of a double, so that one rounding remains. */
+    private static final MathContext EXACT_ENOUGH = new MathContext(40);
 
     /** Checks that nothing is missing and that the size is positive. */
     public Unit {
         Objects.requireNonNull(text, "text");
         Objects.requireNonNull(exponents, "exponents");
-        if (decimal.signum() <= 0 || !(irrational > 0)) {
+        if (decimal.signum() <= 0 || divisor.signum() <= 0 || !(irrational > 0)) {
             throw new IllegalArgumentException("unit " + text + ": its size must be positive");
         }
+    }
+
+    /** A unit whose size is a decimal number. */
+    static Unit decimal(String text, Dimension.Exponents exponents, BigDecimal size) {
+        return new Unit(text, exponents, size, BigDecimal.ONE, 1);
     }
 
     /** Whether a value in this unit is of the given dimension. */
@@ -35,16 +49,21 @@ public record Unit(
 
     /** A number in this unit as an SI double [SI]. */
     public double toSi(BigDecimal number) {
-        double decimalPart = number.multiply(decimal).doubleValue();
-        return irrational == 1.0 ? decimalPart : decimalPart * irrational;
+        BigDecimal scaled = number.multiply(decimal);
+        boolean whole = divisor.equals(BigDecimal.ONE);
+        double rational = (whole ? scaled : scaled.divide(divisor, EXACT_ENOUGH)).doubleValue();
+        return irrational == 1.0 ? rational : rational * irrational;
     }
 
-    /** An SI double as a number in this unit. */
+    /** An SI double as a number in this unit; a value that is not finite stays as it is. */
     public double fromSi(double si) {
-        // Decimal units have a size or an inverse size that is a whole number, so one of the two
-        // forms rounds only once.
-        double size = decimal.doubleValue();
-        double scaled = size < 1 ? si * Math.rint(1 / size * 1e6) / 1e6 : si / size;
-        return scaled / irrational;
+        if (!Double.isFinite(si)) {
+            return si;
+        }
+        double rational = irrational == 1.0 ? si : si / irrational;
+        return BigDecimal.valueOf(rational)
+                .multiply(divisor)
+                .divide(decimal, EXACT_ENOUGH)
+                .doubleValue();
     }
 }

@@ -50,7 +50,7 @@ public final class Units {
                         String text = prefix.signs[0] + unit.spellings[0];
                         BigDecimal size =
                                 BigDecimal.ONE.scaleByPowerOfTen(prefix.power + unit.power);
-                        table.put(sign + spelling, new Unit(text, unit.exponents, size, 1));
+                        table.put(sign + spelling, Unit.decimal(text, unit.exponents, size));
                     }
                 }
             }
@@ -58,7 +58,8 @@ public final class Units {
         angle(table, Math.PI / 180, "°", "deg", "degree", "degrees");
         angle(table, 2 * Math.PI, "rev", "turn", "turns");
         Dimension.Exponents perSecond = Dimension.ROTATION_SPEED.exponents();
-        Unit perMinute = new Unit("rpm", perSecond, BigDecimal.ONE, 2 * Math.PI / 60);
+        Unit perMinute =
+                new Unit("rpm", perSecond, BigDecimal.ONE, new BigDecimal(60), 2 * Math.PI);
         table.put("rpm", perMinute);
         table.put("rev/min", perMinute);
         plain(table, "min", Dimension.TIME, "60");
@@ -79,13 +80,14 @@ public final class Units {
 
     private static void plain(
             Map<String, Unit> table, String text, Dimension.Exponents of, String size) {
-        table.put(text, new Unit(text, of, new BigDecimal(size), 1));
+        table.put(text, Unit.decimal(text, of, new BigDecimal(size)));
     }
 
     private static void angle(Map<String, Unit> table, double radians, String... spellings) {
         for (String spelling : spellings) {
             Dimension.Exponents exponents = Dimension.ANGLE.exponents();
-            table.put(spelling, new Unit(spellings[0], exponents, BigDecimal.ONE, radians));
+            Unit unit = new Unit(spellings[0], exponents, BigDecimal.ONE, BigDecimal.ONE, radians);
+            table.put(spelling, unit);
         }
     }
 
@@ -148,6 +150,7 @@ public final class Units {
         private final String text;
         private Dimension.Exponents exponents = Dimension.Exponents.NONE;
         private BigDecimal decimal = BigDecimal.ONE;
+        private BigDecimal divisor = BigDecimal.ONE;
         private double irrational = 1;
 
         Expression(String text) {
@@ -170,7 +173,7 @@ public final class Units {
                     return null;
                 }
                 if (end == text.length()) {
-                    return new Unit(printed(), exponents, decimal, irrational);
+                    return new Unit(printed(), exponents, decimal, divisor, irrational);
                 }
                 sign = text.charAt(end) == '/' ? -1 : sign;
                 at = end + 1;
@@ -198,8 +201,10 @@ public final class Units {
                 return false;
             }
             exponents = exponents.plus(unit.exponents(), sign * power);
-            BigDecimal size = unit.decimal().pow(power);
-            decimal = sign > 0 ? decimal.multiply(size) : divide(decimal, size);
+            BigDecimal up = unit.decimal().pow(power);
+            BigDecimal down = unit.divisor().pow(power);
+            decimal = decimal.multiply(sign > 0 ? up : down);
+            divisor = divisor.multiply(sign > 0 ? down : up);
             irrational *= Math.pow(unit.irrational(), (double) sign * power);
             return true;
         }
@@ -215,10 +220,6 @@ public final class Units {
             }
             char c = digits.charAt(0);
             return c >= '1' && c <= '4' ? c - '0' : RAISED.indexOf(c);
-        }
-
-        private static BigDecimal divide(BigDecimal value, BigDecimal by) {
-            return value.divide(by, java.math.MathContext.DECIMAL64);
         }
 
         private String printed() {

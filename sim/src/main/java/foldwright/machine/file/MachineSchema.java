@@ -14,6 +14,7 @@ import foldwright.machine.keys.Kind;
 import foldwright.machine.keys.NameTable;
 import foldwright.machine.keys.Range;
 import foldwright.quantity.Dimension;
+import foldwright.quantity.Quantity;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -105,7 +106,7 @@ public final class MachineSchema {
     private ObjectNode number(Dimension dimension, Range range) {
         String quantity = QuantityPattern.of(dimension, range);
         if (dimension != Dimension.RATIO) {
-            return mapper.createObjectNode().put("type", "string").put("pattern", quantity);
+            return textForm(quantity);
         }
         ObjectNode schema = mapper.createObjectNode();
         ArrayNode forms = schema.putArray("anyOf");
@@ -114,8 +115,13 @@ public final class MachineSchema {
             bare.put(range.lowIn() ? "minimum" : "exclusiveMinimum", range.low());
             bare.put(range.highIn() ? "maximum" : "exclusiveMaximum", range.high());
         }
-        forms.addObject().put("type", "string").put("pattern", quantity);
+        forms.add(textForm(quantity));
         return schema;
+    }
+
+    private ObjectNode textForm(String pattern) {
+        ObjectNode schema = mapper.createObjectNode().put("type", "string");
+        return schema.put("maxLength", Quantity.LONGEST).put("pattern", pattern);
     }
 
     private ObjectNode reference(Class<?> type) {
