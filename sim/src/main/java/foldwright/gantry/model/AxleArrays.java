@@ -25,6 +25,7 @@ final class AxleArrays {
     final int[] motorAxle;
     final double[] poles;
     final double[] motorDamping;
+    final double[] microstep;
     final int[] motorBody;
     final TorqueCurve[] curve;
     final int shafts;
@@ -42,6 +43,7 @@ final class AxleArrays {
         motorAxle = new int[motors];
         poles = new double[motors];
         motorDamping = new double[motors];
+        microstep = new double[motors];
         motorBody = new int[motors];
         curve = new TorqueCurve[motors];
         for (int m = 0; m < motors; m++) {
@@ -49,6 +51,7 @@ final class AxleArrays {
             motorAxle[m] = system.axle(motor.axle());
             poles[m] = motor.rotorTeeth();
             motorDamping[m] = motor.damping();
+            microstep[m] = motor.microstep();
             motorBody[m] =
                     motor.body() == Carrier.BASE ? -1 : motor.body() == Carrier.BRIDGE ? 2 : 5;
             curve[m] = motor.curve();

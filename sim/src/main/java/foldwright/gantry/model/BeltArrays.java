@@ -13,8 +13,11 @@ import java.util.List;
  * where the kernel stands; the offset then takes the exact extension, so nothing drifts.
  */
 final class BeltArrays {
-    /** Rows that change less than this over the travel count as constant. */
-    private static final double CONSTANT = 1e-9;
+    /** Rows that change less than this over the travel count as constant: rounded wheel places. */
+    private static final double CONSTANT = 1e-4;
+
+    /** Skew at which the stiffness of the pretension is measured [rad]. */
+    private static final double PROBE = 1e-3;
 
     final int count;
     final double[] row;
@@ -29,6 +32,12 @@ final class BeltArrays {
     final double[] lengthX;
     final double[] lengthY;
     final boolean constant;
+
+    /**
+     * Yaw stiffness that comes from the pretension itself, the belts pulling the bridge at points
+     * ahead of and behind its centre; 0 where rows are renewed, for then it is in them [N m/rad].
+     */
+    final double pretensionStiffness;
 
     private final BeltSystem system;
     private final BodyMass bridge;
@@ -67,6 +76,7 @@ final class BeltArrays {
             ea[i] = model.layout().belts().get(s.belt()).stiffness();
         }
         constant = measureLengths();
+        pretensionStiffness = constant ? measureStiffness() : 0;
         Pose centre = system.reference();
         renew(
                 centre.bridgeX() + bridge.centreX(),
@@ -99,6 +109,22 @@ final class BeltArrays {
         }
         return sameRows(rows, Pose.at(t.xMin(), t.yMin()))
                 && sameRows(rows, Pose.at(t.xMax(), t.yMax()));
+    }
+
+    /** Second derivative of the tensions' work along a skew of bridge and carriage together. */
+    private double measureStiffness() {
+        Pose c = system.reference();
+        double sum = 0;
+        for (int i = 0; i < count; i++) {
+            system.place(c);
+            double middle = system.extension(i, still);
+            system.place(Pose.skewed(c.carriageX(), c.carriageY(), PROBE));
+            double left = system.extension(i, still);
+            system.place(Pose.skewed(c.carriageX(), c.carriageY(), -PROBE));
+            double right = system.extension(i, still);
+            sum += pretension[i] * (left - 2 * middle + right) / (PROBE * PROBE);
+        }
+        return sum;
     }
 
     private double[] lengths(Pose pose) {

@@ -18,4 +18,13 @@ final class FreeWheels {
     private static RoutePoint free(RoutePoint point) {
         return point instanceof Wheel w ? w.withBearing(w.inertia(), 0) : point;
     }
+
+    static Belt weightless(Belt belt) {
+        List<RoutePoint> points = belt.points().stream().map(FreeWheels::light).toList();
+        return belt.through(points);
+    }
+
+    private static RoutePoint light(RoutePoint point) {
+        return point instanceof Wheel w && w.axle().isEmpty() ? w.withBearing(0, 0) : point;
+    }
 }

@@ -40,19 +40,19 @@ public final class GantryKernel {
     final AxleArrays axles;
 
     // Geometry: carriage origin from its centre of mass, bridge origin from its own.
-    private final double ocx;
-    private final double ocy;
-    private final double obx;
-    private final double oby;
-    private final double halfSpan;
-    private final double squareness;
-    private final double guideDamping;
+    final double ocx;
+    final double ocy;
+    final double obx;
+    final double oby;
+    final double halfSpan;
+    final double squareness;
+    final double guideDamping;
     private final double beltDamping;
-    private final double carriageLateralPlay;
-    private final double carriageYawPlay;
-    private final double lateralCompliance;
-    private final double yawCompliance;
-    private final double beamFlexibility;
+    final double carriageLateralPlay;
+    final double carriageYawPlay;
+    final double lateralCompliance;
+    final double yawCompliance;
+    final double beamFlexibility;
     private final double leftFriction;
     private final double rightFriction;
     private final double carriageFriction;
@@ -89,7 +89,7 @@ public final class GantryKernel {
     final double[] acceleration;
     final double[] command;
     final double[] commandRate;
-    private final double[] bristle;
+    final double[] bristle;
     double bristleLeft;
     double bristleRight;
     double bristleCarriage;
@@ -109,7 +109,8 @@ public final class GantryKernel {
     double carriageForce;
     double carriageMoment;
     double carriagePlace;
-    private final double[] predicted;
+    double largestLag;
+    final double[] predicted;
     private int sinceRenewal;
 
     /** Builds the kernel; the carriage stands at the middle of its travel. */
@@ -183,6 +184,19 @@ public final class GantryKernel {
         sinceRenewal = RENEW;
     }
 
+    /** Takes place, rest and commands of another kernel of the same layout. */
+    public void standAs(GantryKernel other) {
+        stand(model.layout().travel().xMid(), model.layout().travel().yMid());
+        xb = other.xb;
+        yb = other.yb;
+        th = other.th;
+        xc = other.xc;
+        yc = other.yc;
+        tc = other.tc;
+        System.arraycopy(other.angle, 0, angle, 0, angle.length);
+        System.arraycopy(other.command, 0, command, 0, command.length);
+    }
+
     /** Sets what the motors are told: place and speed of the carriage origin [m, m/s]. */
     public void command(double x, double y, double vx, double vy) {
         double dx = x - model.layout().travel().xMid();
@@ -191,7 +205,9 @@ public final class GantryKernel {
             int a = axles.motorAxle[m];
             double perX = relation.anglePerX(a);
             double perY = relation.anglePerY(a);
-            command[m] = perX * dx + perY * dy;
+            double told = perX * dx + perY * dy;
+            double grain = axles.microstep[m];
+            command[m] = grain > 0 ? grain * Math.rint(told / grain) : told;
             commandRate[m] = perX * vx + perY * vy;
         }
     }
@@ -226,13 +242,15 @@ public final class GantryKernel {
             bristle[a] = f;
             torque[a] = -f;
         }
+        double furthest = 0;
         for (int m = 0; m < axles.motors; m++) {
             int a = axles.motorAxle[m];
             int body = axles.motorBody[m];
             double carried = body < 0 ? 0 : body == 2 ? th : tc;
-            double lag = command[m] - (angle[a] - carried);
+            double lag = axles.poles[m] * (command[m] - (angle[a] - carried));
+            furthest = Math.max(furthest, Math.abs(lag));
             double t =
-                    axles.curve[m].at(commandRate[m]) * FieldSine.of(axles.poles[m] * lag)
+                    axles.curve[m].at(commandRate[m]) * FieldSine.of(lag)
                             + axles.motorDamping[m] * (commandRate[m] - predicted[a]);
             motorTorque[m] = t;
             torque[a] += t;
@@ -242,6 +260,7 @@ public final class GantryKernel {
                 ftc -= t;
             }
         }
+        largestLag = furthest;
         for (int k = 0; k < axles.shafts; k++) {
             int a = axles.shaftFirst[k];
             int b = axles.shaftSecond[k];
@@ -395,7 +414,7 @@ public final class GantryKernel {
         }
         fxb -= px;
         fyb -= py;
-        fth -= pt;
+        fth -= pt + b.pretensionStiffness * th;
         fxc -= cx;
         fyc -= cy;
         ftc -= ct;
@@ -486,6 +505,11 @@ public final class GantryKernel {
         return Math.round(lag * axles.poles[motor] / (2 * Math.PI));
     }
 
+    /** Largest angle of a field before its rotor at the last evaluation, electrical [rad]. */
+    public double largestLag() {
+        return largestLag;
+    }
+
     /** Yaw moment of the leg rails on the bridge at the last evaluation [N m]. */
     public double guideMoment() {
         return guideMoment;
@@ -509,5 +533,112 @@ public final class GantryKernel {
     /** Place of the bridge along the rails [m]. */
     public double bridgePlace() {
         return yb + oby + obx * th;
+    }
+
+    /** Numbers that {@link #save} writes. */
+    public int savedSize() {
+        return 33 + 6 * angle.length + tension.length + 3 * axles.motors;
+    }
+
+    /** Writes state and results of the last evaluation; for rare moments, it allocates a little. */
+    public void save(double[] out) {
+        double[] body = {
+            xb,
+            yb,
+            th,
+            xc,
+            yc,
+            tc,
+            vxb,
+            vyb,
+            vth,
+            vxc,
+            vyc,
+            vtc,
+            axb,
+            ayb,
+            ath,
+            axc,
+            ayc,
+            atc,
+            fxb,
+            fyb,
+            fth,
+            fxc,
+            fyc,
+            ftc,
+            bristleLeft,
+            bristleRight,
+            bristleCarriage,
+            guideMoment,
+            carriageForce,
+            carriageMoment,
+            carriagePlace,
+            largestLag,
+            sinceRenewal
+        };
+        System.arraycopy(body, 0, out, 0, body.length);
+        int at = body.length;
+        for (double[] part : parts()) {
+            System.arraycopy(part, 0, out, at, part.length);
+            at += part.length;
+        }
+    }
+
+    /** Takes back what {@link #save} wrote. */
+    public void restore(double[] in) {
+        xb = in[0];
+        yb = in[1];
+        th = in[2];
+        xc = in[3];
+        yc = in[4];
+        tc = in[5];
+        vxb = in[6];
+        vyb = in[7];
+        vth = in[8];
+        vxc = in[9];
+        vyc = in[10];
+        vtc = in[11];
+        axb = in[12];
+        ayb = in[13];
+        ath = in[14];
+        axc = in[15];
+        ayc = in[16];
+        atc = in[17];
+        fxb = in[18];
+        fyb = in[19];
+        fth = in[20];
+        fxc = in[21];
+        fyc = in[22];
+        ftc = in[23];
+        bristleLeft = in[24];
+        bristleRight = in[25];
+        bristleCarriage = in[26];
+        guideMoment = in[27];
+        carriageForce = in[28];
+        carriageMoment = in[29];
+        carriagePlace = in[30];
+        largestLag = in[31];
+        sinceRenewal = (int) in[32];
+        int at = 33;
+        for (double[] part : parts()) {
+            System.arraycopy(in, at, part, 0, part.length);
+            at += part.length;
+        }
+    }
+
+    private double[][] parts() {
+        return new double[][] {
+            angle,
+            rate,
+            acceleration,
+            bristle,
+            torque,
+            predicted,
+            tension,
+            command,
+            commandRate,
+            motorTorque
+        };
     }
 }

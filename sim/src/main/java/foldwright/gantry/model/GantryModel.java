@@ -54,7 +54,7 @@ public record GantryModel(
         }
     }
 
-    /** Largest error the sum of squared play can hide: the bridge's width between the rails [m]. */
+    /** Distance between the leg rails [m]. */
     public double span() {
         return 2 * bridgeGuide.halfSpan();
     }
@@ -162,6 +162,18 @@ public record GantryModel(
                 .with(bridgeGuide.frictionless())
                 .with(carriageGuide.frictionless())
                 .withMotors(motors.stream().map(AxisMotor::frictionless).toList());
+    }
+
+    /** With idlers that have neither inertia nor drag, as sums by hand take them. */
+    public GantryModel weightlessIdlers() {
+        List<Belt> belts = layout.belts().stream().map(FreeWheels::weightless).toList();
+        return with(
+                new BeltLayout(
+                        layout.name(),
+                        belts,
+                        layout.drivenAxles(),
+                        layout.shafts(),
+                        layout.travel()));
     }
 
     /** Without play, in rails and carriage. */

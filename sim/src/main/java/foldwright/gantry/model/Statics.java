@@ -13,9 +13,10 @@ import org.apache.commons.math3.linear.RealVector;
  * Where the gantry settles under a steady acceleration, with the kernel's own forces.
  *
  * <p>Inertia enters as forces against the acceleration (d'Alembert). Newton with a numeric tangent;
- * play leaves it singular, so a trace of the closed guides' stiffness is added and each step is cut
- * where the work along it changes sign. Friction of rails and carriage is what the load states, not
- * the kernel's. Within play and without load the bridge stays where it starts, in the middle.
+ * play leaves it singular, so a share of the closed guides' stiffness is added, more while steps
+ * have to be cut, less while they go through; a step is cut where the work along it changes sign.
+ * Friction of rails and carriage is what the load states, not the kernel's. Within play and without
+ * load the bridge stays where it starts, in the middle.
  */
 public final class Statics {
     /** How the motors hold. */
@@ -26,9 +27,10 @@ public final class Statics {
         FIELDS
     }
 
-    private static final int ITERATIONS = 200;
+    private static final int ITERATIONS = 400;
     private static final double STEP = 1e-8;
-    private static final double TRACE = 1e-9;
+    private static final double FIRST_TRACE = 1e-2;
+    private static final double LEAST_TRACE = 1e-7;
     private static final double DONE = 1e-14;
 
     private final GantryKernel kernel;
@@ -98,9 +100,11 @@ public final class Statics {
         double[] q = read();
         double[] f = force(q);
         double work = 0;
+        double share = FIRST_TRACE;
         for (int i = 0; i < ITERATIONS; i++) {
-            double[] dir = direction(q, f);
+            double[] dir = direction(q, f, share);
             double t = lineSearch(q, dir, f);
+            share = t < 0.5 ? Math.min(1, 10 * share) : Math.max(LEAST_TRACE, 0.3 * share);
             double moved = 0;
             for (int d = 0; d < size; d++) {
                 q[d] += t * dir[d];
@@ -108,7 +112,7 @@ public final class Statics {
             }
             f = force(q);
             work = leftOver(f);
-            if (moved < DONE || work < 1e-11) {
+            if ((moved < DONE && work < 1e-6) || work < 1e-11) {
                 break;
             }
         }
@@ -118,7 +122,7 @@ public final class Statics {
     }
 
     /** Newton direction; rows and columns are scaled to a unit diagonal of the closed guides. */
-    private double[] direction(double[] q, double[] f) {
+    private double[] direction(double[] q, double[] f, double share) {
         RealMatrix k = tangent(q);
         RealVector right = new ArrayRealVector(size);
         for (int r = 0; r < size; r++) {
@@ -127,7 +131,7 @@ public final class Statics {
             for (int c = 0; c < size; c++) {
                 k.multiplyEntry(r, c, scaleR / Math.sqrt(trace[c]));
             }
-            k.addToEntry(r, r, TRACE);
+            k.addToEntry(r, r, share);
         }
         double[] dir = new LUDecomposition(k).getSolver().solve(right).toArray();
         for (int r = 0; r < size; r++) {

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.replay;
+
+import foldwright.gantry.route.Travel;
+
+/** Largest tool error, and how often the tool was there, over a grid of the travel. */
+public final class ErrorMap {
+    /** Cells along each axis. */
+    public static final int CELLS = 64;
+
+    private final double x0;
+    private final double y0;
+    private final double perX;
+    private final double perY;
+    private final float[] largest = new float[CELLS * CELLS];
+    private final int[] visits = new int[CELLS * CELLS];
+
+    ErrorMap(Travel travel) {
+        x0 = travel.xMin();
+        y0 = travel.yMin();
+        perX = CELLS / (travel.xMax() - travel.xMin());
+        perY = CELLS / (travel.yMax() - travel.yMin());
+    }
+
+    void add(double x, double y, double error) {
+        int i = (int) Math.max(0, Math.min(CELLS - 1, (x - x0) * perX));
+        int j = (int) Math.max(0, Math.min(CELLS - 1, (y - y0) * perY));
+        int cell = j * CELLS + i;
+        largest[cell] = Math.max(largest[cell], (float) error);
+        visits[cell]++;
+    }
+
+    /** Largest tool error in a cell, column along the bridge, row along the rails [m]. */
+    public double largest(int column, int row) {
+        return largest[row * CELLS + column];
+    }
+
+    /** Steps spent in a cell. */
+    public int visits(int column, int row) {
+        return visits[row * CELLS + column];
+    }
+
+    /** Middle of a column along the bridge [m]. */
+    public double columnX(int column) {
+        return x0 + (column + 0.5) / perX;
+    }
+
+    /** Middle of a row along the rails [m]. */
+    public double rowY(int row) {
+        return y0 + (row + 0.5) / perY;
+    }
+}

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.replay;
+
+import foldwright.gantry.model.GantryKernel;
+import foldwright.gantry.model.ToothHold;
+
+/** Counts slack belts, climbing teeth and lost steps while a replay runs; allocates nothing. */
+final class EventWatch {
+    private final GantryKernel kernel;
+    private final ToothHold teeth;
+    private final boolean[] slack;
+    private boolean climbing;
+    private boolean slipping;
+    private long slackSpells;
+    private long slackSteps;
+    private long firstSlackLine;
+    private long toothJumps;
+    private long firstToothJumpLine;
+    private long firstLossLine;
+    private double leastMargin = Double.POSITIVE_INFINITY;
+    private double leastTension = Double.POSITIVE_INFINITY;
+    private double mostTension;
+
+    EventWatch(GantryKernel kernel) {
+        this.kernel = kernel;
+        teeth = new ToothHold(kernel.system());
+        slack = new boolean[kernel.sections()];
+    }
+
+    void look(long line) {
+        double least = kernel.tension(0);
+        double most = least;
+        for (int i = 1; i < slack.length; i++) {
+            double t = kernel.tension(i);
+            least = Math.min(least, t);
+            most = Math.max(most, t);
+        }
+        if (least <= 0 || leastTension <= 0) {
+            countSlack(line);
+        }
+        leastTension = Math.min(leastTension, least);
+        mostTension = Math.max(mostTension, most);
+        double margin = teeth.leastMargin(kernel);
+        leastMargin = Math.min(leastMargin, margin);
+        if (margin < 1 != climbing) {
+            climbing = !climbing;
+            if (climbing && toothJumps++ == 0) {
+                firstToothJumpLine = line;
+            }
+        }
+        if (!slipping && kernel.largestLag() > Math.PI) {
+            slipping = true;
+            firstLossLine = line;
+        }
+    }
+
+    private void countSlack(long line) {
+        for (int i = 0; i < slack.length; i++) {
+            boolean now = kernel.tension(i) <= 0;
+            if (now) {
+                slackSteps++;
+            }
+            if (now && !slack[i] && slackSpells++ == 0) {
+                firstSlackLine = line;
+            }
+            slack[i] = now;
+        }
+    }
+
+    double leastTension() {
+        return leastTension;
+    }
+
+    double mostTension() {
+        return mostTension;
+    }
+
+    ReplayEvents result(double step) {
+        long lost = 0;
+        for (int m = 0; m < kernel.motors(); m++) {
+            lost += 4 * Math.abs(kernel.slippedPeriods(m));
+        }
+        return new ReplayEvents(
+                slackSpells,
+                slackSteps * step,
+                firstSlackLine,
+                toothJumps,
+                firstToothJumpLine,
+                leastMargin,
+                lost,
+                firstLossLine);
+    }
+}

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.replay;
+
+import foldwright.gantry.model.GantryKernel;
+import foldwright.gantry.model.GantryState;
+import foldwright.gantry.model.Stability;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Running statistics of a replay, bounded in memory and without allocation. */
+public final class ReplayStatistics {
+    private final GantryKernel kernel;
+    private final double span;
+    private final Channel skew;
+    private final Channel errorX;
+    private final Channel errorY;
+    private final Channel error;
+    private final ErrorMap map;
+    private final EventWatch events;
+    private final double[] motors;
+    private double guideMoment;
+    private double carriageForce;
+    private double carriageMoment;
+
+    public ReplayStatistics(GantryKernel kernel) {
+        this.kernel = kernel;
+        span = kernel.model().span();
+        int size = kernel.savedSize();
+        skew = new Channel(size);
+        errorX = new Channel(size);
+        errorY = new Channel(size);
+        error = new Channel(size);
+        map = new ErrorMap(kernel.model().layout().travel());
+        events = new EventWatch(kernel);
+        motors = new double[kernel.motors()];
+    }
+
+    /**
+     * Takes in the kernel after an evaluation.
+     *
+     * @param x commanded place of the carriage origin [m]
+     * @param y commanded place of the bridge [m]
+     */
+    public void add(double time, long line, double x, double y) {
+        GantryKernel k = kernel;
+        double dx = k.toolX() - x - k.model().tool().x();
+        double dy = k.toolY() - y - k.model().tool().y();
+        double off = Math.sqrt(dx * dx + dy * dy);
+        keep(skew, k.skew() * span, time, line, x, y);
+        keep(errorX, dx, time, line, x, y);
+        keep(errorY, dy, time, line, x, y);
+        keep(error, off, time, line, x, y);
+        map.add(x, y, off);
+        events.look(line);
+        for (int m = 0; m < motors.length; m++) {
+            motors[m] = Math.max(motors[m], Math.abs(k.motorTorque(m)));
+        }
+        guideMoment = Math.max(guideMoment, Math.abs(k.guideMoment()));
+        carriageForce = Math.max(carriageForce, Math.abs(k.carriageForce()));
+        carriageMoment = Math.max(carriageMoment, Math.abs(k.carriageMoment()));
+    }
+
+    private void keep(Channel c, double value, double time, long line, double x, double y) {
+        if (c.add(value)) {
+            c.note(time, line, x, y);
+            kernel.save(c.saved());
+        }
+    }
+
+    private GantryState state(Channel c) {
+        kernel.restore(c.saved());
+        return GantryState.of(kernel, c.placeX(), c.placeY());
+    }
+
+    ReplayResult result(double duration, long steps, Stability stability) {
+        ReplayEvents seen = events.result(stability.step());
+        List<Double> torques = new ArrayList<>();
+        for (double t : motors) {
+            torques.add(t);
+        }
+        return new ReplayResult(
+                duration,
+                steps,
+                stability,
+                skew.result("skew end to end", "m"),
+                errorX.result("tool error x", "m"),
+                errorY.result("tool error y", "m"),
+                error.result("tool error", "m"),
+                state(skew),
+                state(error),
+                events.leastTension(),
+                events.mostTension(),
+                torques,
+                guideMoment,
+                carriageForce,
+                carriageMoment,
+                seen,
+                map);
+    }
+}

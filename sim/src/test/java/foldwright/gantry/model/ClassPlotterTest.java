@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import foldwright.gantry.route.IdlerModel;
+import foldwright.gantry.route.RouteCheck;
+import foldwright.machine.file.MachineFile;
+import foldwright.machine.gantry.Gantry;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The class plotter, carriage in the middle of the bridge, no rail friction: M = m a B/2, skew end
+ * to end = B (play + M/K). Hand sums on the machine's own numbers.
+ */
+class ClassPlotterTest {
+    private static Gantry scene(String name) throws Exception {
+        Path file = Path.of("..", "scenes", name + ".json");
+        return MachineFile.read(file).machine().gantry().orElseThrow();
+    }
+
+    private static GantryState at(Gantry gantry, double acceleration) {
+        return at(GantryAssembly.of(gantry).weightlessIdlers(), acceleration);
+    }
+
+    private static GantryState at(GantryModel model, double acceleration) {
+        double x = model.layout().travel().xMid();
+        double y = model.layout().travel().yMid();
+        return new Statics(model, Statics.Hold.FIELDS)
+                .settle(x, y, Load.accelerating(acceleration, 0));
+    }
+
+    @Test
+    void badBuildShowsPlayAndFlex() throws Exception {
+        Gantry gantry = scene("class-plotter-skews");
+        GantryState s = at(gantry, 4);
+        double span = 0.44;
+        assertThat(Math.abs(s.endToEnd())).isCloseTo(0.915e-3, within(0.01 * 0.915e-3));
+        double free = GantryAssembly.of(gantry).bridgeGuide().freeYaw();
+        assertThat(free * span).isCloseTo(0.176e-3, within(0.01 * 0.176e-3));
+        assertThat(Math.abs(s.endToEnd()) - free * span)
+                .isCloseTo(0.740e-3, within(0.01 * 0.740e-3));
+        double[][] series = {{0, 0}, {1, .361e-3}, {2, .546e-3}, {6, 1.285e-3}};
+        for (double[] pair : series) {
+            assertThat(Math.abs(at(gantry, pair[0]).endToEnd()))
+                    .isCloseTo(pair[1], within(0.01 * pair[1] + 1e-8));
+        }
+    }
+
+    @Test
+    void curedBuild() throws Exception {
+        Gantry gantry = scene("class-plotter");
+        double skew = Math.abs(at(gantry, 4).endToEnd());
+        // Printed as 0.023; 0.42 kg x 4 m/s2 x 0.22 m x 0.44 m / 7200 N m/rad = 0.022587 mm.
+        assertThat(skew).isCloseTo(0.022587e-3, within(0.01 * 0.022587e-3));
+    }
+
+    /** Six idlers of 3 g cm2 weigh as much as 44 g on the carriage: the belt pulls for them too. */
+    @Test
+    void idlersAddToTheHandSum() throws Exception {
+        GantryModel model = GantryAssembly.of(scene("class-plotter"));
+        double with = at(model, 4).skew();
+        double without = at(model.weightlessIdlers(), 4).skew();
+        double states = at(model.with(IdlerModel.STATES), 4).skew();
+        assertThat(with / without).isBetween(1.08, 1.13);
+        assertThat(states / without).isBetween(1.0, 1.13);
+    }
+
+    @Test
+    void scenesHaveSoundRoutes() throws Exception {
+        for (String name :
+                new String[] {
+                    "class-plotter", "class-plotter-skews", "van-bench", "field-printer"
+                }) {
+            assertThat(RouteCheck.check(GantryAssembly.layout(scene(name)))).as(name).isEmpty();
+        }
+    }
+
+    @Test
+    void accelerationsInBothDirectionsMirror() throws Exception {
+        Gantry gantry = scene("class-plotter-skews");
+        GantryState right = at(gantry, 4);
+        GantryState left = at(gantry, -4);
+        assertThat(left.skew()).isCloseTo(-right.skew(), within(1e-8 * Math.abs(right.skew())));
+    }
+}
