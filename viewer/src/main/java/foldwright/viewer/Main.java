@@ -20,6 +20,8 @@ public final class Main {
     }
 
     public static void main(String[] args) {
-        System.exit(commandLine().execute(args));
+        // Without a command the window opens on a demo machine.
+        String[] asked = args.length == 0 ? new String[] {"watch"} : args;
+        System.exit(commandLine().execute(asked));
     }
 }

@@ -5,6 +5,7 @@ import foldwright.lift.ForceCurve;
 import foldwright.study.Check;
 import foldwright.study.HeightPlot;
 import foldwright.study.Question;
+import foldwright.study.Series;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,6 +25,30 @@ public record Results(
 
     public Results {
         checks = List.copyOf(checks);
+    }
+
+    /** The same with a second curve drawn dashed beside the plot. */
+    public Results beside(HeightPlot other, String words) {
+        Optional<HeightPlot> both = plot.map(p -> both(p, other, words));
+        return new Results(curve, both, checks, waiting);
+    }
+
+    private static HeightPlot both(HeightPlot plot, HeightPlot other, String words) {
+        int n = plot.height().size();
+        double[] needed = new double[n];
+        double[] margin = new double[n];
+        for (int i = 0; i < n; i++) {
+            needed[i] = other.needed().over(other.height(), plot.height().at(i));
+            margin[i] = other.margin().over(other.height(), plot.height().at(i));
+        }
+        return new HeightPlot(
+                plot.caption(),
+                plot.height(),
+                plot.needed(),
+                plot.available(),
+                plot.margin(),
+                plot.layers(),
+                List.of(new HeightPlot.Beside(words, Series.of(needed), Series.of(margin))));
     }
 
     /** The checks of a question. */

@@ -56,8 +56,13 @@ public final class SheetBuilder {
     public record Page(SheetModel model, Studio.Moment moment, List<SheetPainter.Force> forces) {}
 
     public SheetBuilder(MachineScene scene) {
+        this(scene, scene.machine());
+    }
+
+    /** A sheet whose numbers come from another machine of the same shape. */
+    public SheetBuilder(MachineScene scene, Machine machine) {
         this.scene = scene;
-        machine = scene.machine();
+        this.machine = machine;
     }
 
     /** The sheet. */

@@ -137,7 +137,7 @@ final class RulePainter {
 
     private void hill(SheetModel.Hill hill, double x, double w, double base) {
         int n = hill.margins().size();
-        if (n < 2) {
+        if (n < 2 || hill.margins().stream().allMatch(m -> m.isNaN())) {
             return;
         }
         double[] along = new double[n];

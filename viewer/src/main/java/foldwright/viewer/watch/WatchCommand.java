@@ -9,7 +9,10 @@ import foldwright.report.draw.Theme;
 import foldwright.study.Question;
 import foldwright.viewer.gl.NoGraphicsException;
 import foldwright.viewer.picture.Film;
+import foldwright.viewer.session.Engine;
+import foldwright.viewer.session.GeometryEngine;
 import foldwright.viewer.session.Results;
+import foldwright.viewer.window.WindowApp;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -35,9 +38,15 @@ import picocli.CommandLine.Spec;
             "  foldwright watch scenes/van-bench.json --still bench.png --height worst --size 1280x720"
         })
 public final class WatchCommand implements Callable<Integer> {
+    private static final Engine ENGINE = new GeometryEngine();
+
     @Spec private CommandSpec spec;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "MACHINE", description = "Machine file.")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "MACHINE",
+            description = "Machine file; left out: the first demo machine.")
     private Path file;
 
     @Option(
@@ -85,14 +94,19 @@ public final class WatchCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        if (file == null) {
-            err.println(
-                    "foldwright: which machine? Example: foldwright watch scenes/van-bench.json");
-            return ExitCode.BAD_INPUT;
+        Path shown = file;
+        if (shown == null) {
+            Optional<Path> demo = Demos.all().stream().findFirst();
+            if (demo.isEmpty()) {
+                err.println(
+                        "foldwright: which machine? Example: foldwright watch scenes/van-bench.json");
+                return ExitCode.BAD_INPUT;
+            }
+            shown = demo.get();
         }
         MachineFile machine;
         try {
-            machine = MachineFile.read(file);
+            machine = MachineFile.read(shown);
         } catch (BadMachineFile e) {
             err.println(e.getMessage());
             return ExitCode.BAD_INPUT;
@@ -103,8 +117,15 @@ public final class WatchCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         try {
-            outputs(machine.machine(), err);
+            if (still == null && film == null && glb == null) {
+                WindowApp.run(shown, ENGINE, Demos.all());
+            } else {
+                outputs(machine.machine(), err);
+            }
             return ExitCode.HOLDS;
+        } catch (BadMachineFile e) {
+            err.println(e.getMessage());
+            return ExitCode.BAD_INPUT;
         } catch (NoGraphicsException e) {
             err.println("foldwright: " + e.getMessage());
             return ExitCode.BAD_INPUT;

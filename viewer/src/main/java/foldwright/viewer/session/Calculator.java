@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.session;
+
+import foldwright.machine.Machine;
+import foldwright.machine.file.BadMachineFile;
+import foldwright.machine.file.MachineFile;
+import foldwright.machine.file.MachineText;
+import foldwright.viewer.sheet.SheetModel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+
+/**
+ * Computes on a thread of its own, always for the latest machine: a newer request replaces one that
+ * waits. While numbers change only the quick results are made; after a rest the whole assessment,
+ * then the hills.
+ */
+public final class Calculator implements AutoCloseable {
+    /** What a finished computation belongs to. */
+    public record Done(long request, Results results, List<SheetModel.Hill> hills) {}
+
+    /** What to compute. */
+    private record Request(
+            long number, Machine machine, MachineFile file, List<Dial> dials, Depth depth) {}
+
+    /** How much. */
+    public enum Depth {
+        QUICK,
+        WHOLE
+    }
+
+    private static final int HILL_POINTS = 9;
+
+    private final Engine engine;
+    private final Runnable wake;
+    private final AtomicReference<Request> next = new AtomicReference<>();
+    private final AtomicReference<Done> done = new AtomicReference<>();
+    private final Thread thread;
+    private final Object bell = new Object();
+    private volatile boolean open = true;
+    private long count;
+
+    /**
+     * Starts the thread.
+     *
+     * @param wake called, on that thread, when something is finished
+     */
+    public Calculator(Engine engine, Runnable wake) {
+        this.engine = engine;
+        this.wake = wake;
+        thread = new Thread(this::run, "calculator");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    /** Asks for results; returns the number by which they come back. */
+    public long ask(Machine machine, MachineFile file, List<Dial> dials, Depth depth) {
+        long number = ++count;
+        next.set(new Request(number, machine, file, dials, depth));
+        synchronized (bell) {
+            bell.notifyAll();
+        }
+        return number;
+    }
+
+    /** The newest finished results, once. */
+    public Done take() {
+        return done.getAndSet(null);
+    }
+
+    private void run() {
+        while (open) {
+            Request request = next.getAndSet(null);
+            if (request == null) {
+                rest();
+                continue;
+            }
+            try {
+                work(request);
+            } catch (RuntimeException e) {
+                // The sheet says so where the answer would stand; the window lives on.
+                give(
+                        request,
+                        new Results(
+                                java.util.Optional.empty(),
+                                java.util.Optional.empty(),
+                                List.of(),
+                                "could not be computed: " + e.getMessage()),
+                        List.of());
+            }
+        }
+    }
+
+    private void rest() {
+        synchronized (bell) {
+            try {
+                if (open && next.get() == null) {
+                    bell.wait(1000);
+                }
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    private void work(Request request) {
+        give(request, engine.quick(request.machine), List.of());
+        if (request.depth == Depth.QUICK || next.get() != null) {
+            return;
+        }
+        Results whole = engine.whole(request.machine, words -> {});
+        give(request, whole, List.of());
+        List<SheetModel.Hill> hills = new ArrayList<>();
+        for (Dial dial : request.dials) {
+            if (next.get() != null || !open) {
+                return;
+            }
+            hills.add(hill(request, dial));
+            give(request, whole, List.copyOf(hills));
+        }
+    }
+
+    private SheetModel.Hill hill(Request request, Dial dial) {
+        List<Double> margins = new ArrayList<>();
+        for (int i = 0; i < HILL_POINTS; i++) {
+            double si = dial.low() + (dial.high() - dial.low()) * i / (HILL_POINTS - 1);
+            margins.add(margin(request, dial, si));
+        }
+        return new SheetModel.Hill(margins, request.machine.limits().motorMargin());
+    }
+
+    private double margin(Request request, Dial dial, double si) {
+        try {
+            MachineText text = dial.write(MachineText.of(request.file), si, request.file.machine());
+            return engine.worstMargin(text.read().machine());
+        } catch (BadMachineFile | RuntimeException e) {
+            // A machine that cannot be built with this number has no margin there.
+            return Double.NaN;
+        }
+    }
+
+    private void give(Request request, Results results, List<SheetModel.Hill> hills) {
+        done.set(new Done(request.number, results, hills));
+        wake.run();
+    }
+
+    @Override
+    public void close() {
+        open = false;
+        synchronized (bell) {
+            bell.notifyAll();
+        }
+    }
+}

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.session;
+
+import foldwright.machine.Machine;
+import java.util.function.Consumer;
+
+/**
+ * Computes what the sheet shows. Called off the drawing thread; a call may be stopped by
+ * interrupting it.
+ */
+public interface Engine {
+    /** Enough for the plot, the ribbon and the ink while a number is being dragged. */
+    Results quick(Machine machine);
+
+    /** Everything: all checks, remedies; {@code progress} is told what is being done. */
+    Results whole(Machine machine, Consumer<String> progress);
+
+    /** Lowest motor margin over the travel [1], for one point of a hill. */
+    double worstMargin(Machine machine);
+}

@@ -1,0 +1,247 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.window;
+
+import static org.lwjgl.glfw.GLFW.*;
+
+import foldwright.machine.file.BadMachineFile;
+import foldwright.report.draw.Theme;
+import foldwright.study.Numerals;
+import foldwright.viewer.gl.GlSurface;
+import foldwright.viewer.render.MachineRenderer;
+import foldwright.viewer.session.Engine;
+import foldwright.viewer.sheet.Studio;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.List;
+
+/**
+ * The window: waits for events, draws when something changed, fewer samples while anything moves.
+ */
+public final class WindowApp implements AutoCloseable {
+    private static final double REST = 0.15;
+    private static final double LOOK_AT_FILE = 0.5;
+
+    private final GlSurface surface;
+    private final Studio studio;
+    private final Desk desk;
+    private final Gaze gaze = new Gaze();
+    private final Hand hand;
+    private final Memory memory;
+    private final List<Path> demos;
+    private long shownScene = -1;
+    private boolean stale = true;
+    private double lastMove;
+    private double lastFileLook;
+    private FileTime lastWritten;
+    private MachineRenderer.Quality drawn;
+    private double ratio = 1;
+
+    private WindowApp(Engine engine, List<Path> demos, Memory memory) {
+        this.demos = List.copyOf(demos);
+        this.memory = memory;
+        surface =
+                GlSurface.window(
+                        "Foldwright",
+                        memory.number("width", 1280, 800, 7680),
+                        memory.number("height", 720, 450, 4320));
+        studio = new Studio();
+        desk = new Desk(engine, org.lwjgl.glfw.GLFW::glfwPostEmptyEvent);
+        hand = new Hand(desk, gaze, studio);
+        gaze.theme(memory.word("theme", "LIGHT").equals("DARK") ? Theme.DARK : Theme.LIGHT);
+        gaze.textScale(memory.number("text", 100, 80, 160) / 100.0);
+    }
+
+    /**
+     * Opens the window on a file and stays until it is closed.
+     *
+     * @param demos machines that the demo key walks through
+     */
+    public static void run(Path file, Engine engine, List<Path> demos) throws BadMachineFile {
+        try (WindowApp app = new WindowApp(engine, demos, Memory.usual())) {
+            app.desk.open(file);
+            app.lastWritten = written(file);
+            app.listen();
+            app.loop();
+        }
+    }
+
+    private void listen() {
+        long w = surface.handle();
+        glfwSetCursorPosCallback(
+                w,
+                (win, px, py) -> {
+                    hand.move(px * ratio, py * ratio);
+                    stale |= hand.busy();
+                });
+        glfwSetMouseButtonCallback(
+                w,
+                (win, button, action, mods) -> {
+                    if (button == GLFW_MOUSE_BUTTON_LEFT && action == GLFW_PRESS) {
+                        hand.press((mods & GLFW_MOD_SHIFT) != 0);
+                    } else if (button == GLFW_MOUSE_BUTTON_LEFT) {
+                        hand.release();
+                    }
+                    stale = true;
+                });
+        glfwSetScrollCallback(
+                w,
+                (win, dx, dy) -> {
+                    hand.wheel(dy);
+                    stale = true;
+                });
+        glfwSetKeyCallback(
+                w,
+                (win, key, code, action, mods) -> {
+                    if (action != GLFW_RELEASE) {
+                        hand.key(key, mods);
+                        stale = true;
+                    }
+                });
+        glfwSetCharCallback(
+                w,
+                (win, code) -> {
+                    hand.letter(code);
+                    stale = true;
+                });
+        glfwSetFramebufferSizeCallback(w, (win, fw, fh) -> stale = true);
+        glfwSetWindowRefreshCallback(w, win -> stale = true);
+        surface.onDrop(files -> openDropped(files.get(0)));
+    }
+
+    private void openDropped(Path file) {
+        try {
+            desk.open(file);
+            lastWritten = written(file);
+        } catch (BadMachineFile e) {
+            desk.reload();
+        }
+        stale = true;
+    }
+
+    private void loop() {
+        glfwSwapInterval(1);
+        double before = glfwGetTime();
+        draw(MachineRenderer.Quality.REST);
+        glfwShowWindow(surface.handle());
+        while (!glfwWindowShouldClose(surface.handle())) {
+            glfwWaitEventsTimeout(
+                    moving()
+                            ? 0.001
+                            : drawn == MachineRenderer.Quality.REST ? LOOK_AT_FILE : REST / 2);
+            double now = glfwGetTime();
+            boolean motion = hand.pass(now - before) | gaze.pass(now - before) | hand.busy();
+            before = now;
+            stale |= motion | desk.takeResults();
+            lookAtFile(now);
+            obey(hand.takeWish());
+            if (motion) {
+                lastMove = now;
+            }
+            boolean rested = now - lastMove > REST;
+            if (stale || rested && drawn != MachineRenderer.Quality.REST) {
+                draw(rested ? MachineRenderer.Quality.REST : MachineRenderer.Quality.MOVING);
+            }
+        }
+    }
+
+    private boolean moving() {
+        return glfwGetTime() - lastMove < REST / 3;
+    }
+
+    private void obey(Hand.Wish wish) {
+        if (wish == Hand.Wish.CLOSE) {
+            glfwSetWindowShouldClose(surface.handle(), true);
+        } else if (wish == Hand.Wish.NEXT_DEMO && !demos.isEmpty()) {
+            int at = desk.path().map(p -> demos.indexOf(p)).orElse(-1);
+            openDropped(demos.get((at + 1) % demos.size()));
+        }
+    }
+
+    private void lookAtFile(double now) {
+        if (now - lastFileLook < LOOK_AT_FILE || desk.path().isEmpty()) {
+            return;
+        }
+        lastFileLook = now;
+        FileTime written = written(desk.path().get());
+        if (written != null && !written.equals(lastWritten)) {
+            if (lastWritten != null) {
+                desk.reload();
+                stale = true;
+            }
+            lastWritten = written;
+        }
+    }
+
+    private static FileTime written(Path file) {
+        try {
+            return Files.getLastModifiedTime(file);
+        } catch (IOException e) {
+            // Being replaced just now, or gone: the machine on the table stays.
+            return null;
+        }
+    }
+
+    private void draw(MachineRenderer.Quality quality) {
+        int[] size = surface.framebufferSize();
+        if (size[0] < 64 || size[1] < 64) {
+            return;
+        }
+        int[] units = new int[1];
+        glfwGetWindowSize(surface.handle(), units, null);
+        ratio = (double) size[0] / Math.max(1, units[0]);
+        if (shownScene != desk.sceneNumber()) {
+            studio.machine(desk.scene());
+            shownScene = desk.sceneNumber();
+        }
+        studio.pale(desk.trouble().isPresent() ? 0.6 : 0);
+        studio.size(size[0], size[1], gaze.textScale());
+        var page = desk.page(caption());
+        Studio.Look look = gaze.look(quality);
+        studio.drawMachine(page.moment(), look);
+        studio.drawSheet(page.model(), page.forces(), look, hand.overlay());
+        studio.present();
+        glfwSwapBuffers(surface.handle());
+        glfwSetWindowTitle(surface.handle(), title());
+        drawn = quality;
+        stale = false;
+    }
+
+    /** Says what is before the user, for those who hear the window rather than see it. */
+    private String title() {
+        String file = desk.path().map(p -> p.getFileName().toString()).orElse("");
+        String part = desk.scene().part(desk.pointed()).map(p -> ", " + p.name()).orElse("");
+        return file
+                + (desk.changed() ? " (changed)" : "")
+                + ", "
+                + Numerals.fixed(desk.height() * 1000, 1)
+                + " mm"
+                + part
+                + " - Foldwright";
+    }
+
+    private String caption() {
+        double flat = desk.scene().shape().flat();
+        double top = desk.scene().shape().top();
+        double share = (desk.height() - flat) / (top - flat);
+        return share < 1e-6
+                ? "lying flat"
+                : share > 1 - 1e-6 ? "fully open" : Math.round(100 * share) + "\u00a0% of the way";
+    }
+
+    @Override
+    public void close() {
+        int[] w = new int[1];
+        int[] h = new int[1];
+        glfwGetWindowSize(surface.handle(), w, h);
+        memory.set("width", w[0]);
+        memory.set("height", h[0]);
+        memory.set("theme", gaze.theme());
+        memory.set("text", Math.round(100 * gaze.textScale()));
+        memory.save();
+        desk.close();
+        studio.close();
+        surface.close();
+    }
+}
