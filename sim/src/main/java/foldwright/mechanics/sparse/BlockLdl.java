@@ -27,7 +27,6 @@ public final class BlockLdl {
     private final double[] factor;
     private final double[] pivots;
     private final double[] inverse;
-    private final double[] x;
     private final FrontElimination elimination;
     private final FactorSolve substitution;
     private final PivotHealth health;
@@ -41,9 +40,8 @@ public final class BlockLdl {
         factor = new double[plan.factorSize];
         pivots = new double[plan.dimension + FrontPlan.TILE];
         inverse = new double[plan.dimension + FrontPlan.TILE];
-        x = new double[plan.dimension + 1];
         elimination = new FrontElimination(arena, factor, pivots, inverse);
-        substitution = new FactorSolve(plan, factor, inverse, x);
+        substitution = new FactorSolve(plan, factor, inverse);
         health = new PivotHealth(pattern, layout, plan);
     }
 
@@ -120,14 +118,7 @@ public final class BlockLdl {
      * @param rhs {@link #dimension()} entries or more, blocks in order of addition
      */
     public void solve(double[] rhs) {
-        int[] row = plan.callerRow;
-        for (int i = 0; i < row.length; i++) {
-            x[i] = rhs[row[i]];
-        }
-        substitution.run();
-        for (int i = 0; i < row.length; i++) {
-            rhs[row[i]] = x[i];
-        }
+        substitution.run(rhs);
     }
 
     /**

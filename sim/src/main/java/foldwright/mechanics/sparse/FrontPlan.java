@@ -52,6 +52,9 @@ final class FrontPlan {
     /** Place of each row of each front in elimination order; {@code dimension} for padding. */
     final int[] rows;
 
+    /** The same rows by their number in the caller's vectors; padding is not used. */
+    final int[] callerRows;
+
     /** Per front, and one more: start of its range in {@link #entries}. */
     final int[] entryStart;
 
@@ -98,6 +101,10 @@ final class FrontPlan {
         factorSize = sizeFronts(pattern, fronts);
         rows = new int[count == 0 ? 0 : rowStart[count - 1] + TILE * strips[count - 1]];
         listRows(pattern, fronts, place);
+        callerRows = new int[rows.length];
+        for (int i = 0; i < rows.length; i++) {
+            callerRows[i] = rows[i] == dimension ? 0 : callerRow[rows[i]];
+        }
         childStart = new int[count + 1];
         children = listChildren(fronts);
         liftFrom = new int[liftStart[count]];
