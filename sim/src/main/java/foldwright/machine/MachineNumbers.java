@@ -3,18 +3,16 @@ package foldwright.machine;
 
 import foldwright.machine.keys.KeyOf;
 import foldwright.machine.keys.Keys;
+import foldwright.machine.keys.RecordMaker;
 import foldwright.machine.linkage.Opening;
 import foldwright.machine.part.Point;
 import foldwright.machine.part.Spot;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * The numbers of a machine by their key path, such as {@code springs[0].law.rate}: what sliders,
@@ -145,7 +143,7 @@ public final class MachineNumbers {
         if (!changed) {
             throw new NoNumber();
         }
-        return construct(record.getClass(), values);
+        return RecordMaker.make(record.getClass(), values);
     }
 
     private static int index(String step, int size) {
@@ -162,23 +160,6 @@ public final class MachineNumbers {
             return key.component().getAccessor().invoke(record);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(key.name(), e);
-        }
-    }
-
-    private static Object construct(Class<?> type, Object[] values) {
-        try {
-            Class<?>[] types =
-                    Stream.of(type.getRecordComponents())
-                            .map(RecordComponent::getType)
-                            .toArray(Class<?>[]::new);
-            return type.getDeclaredConstructor(types).newInstance(values);
-        } catch (InvocationTargetException e) {
-            if (e.getCause() instanceof RuntimeException refused) {
-                throw refused;
-            }
-            throw new IllegalStateException(type.getSimpleName(), e);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(type.getSimpleName(), e);
         }
     }
 

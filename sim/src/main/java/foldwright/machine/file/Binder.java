@@ -5,9 +5,7 @@ import foldwright.machine.keys.KeyOf;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import foldwright.machine.keys.Range;
-import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
+import foldwright.machine.keys.RecordMaker;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -209,25 +207,13 @@ final class Binder {
     private Optional<Object> construct(
             Node.Members members, String path, Class<?> type, Object[] values) {
         try {
-            return Optional.of(constructor(type).newInstance(values));
-        } catch (InvocationTargetException e) {
-            if (e.getCause() instanceof IllegalArgumentException refused) {
-                String why = refused.getMessage();
-                String found = why.substring(why.indexOf(": ") + 2);
-                problems.add(ProblemCode.CONTRADICTION, members.start(), path, found, "");
-                return Optional.empty();
-            }
-            throw new IllegalStateException(type.getSimpleName(), e);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(type.getSimpleName(), e);
+            return Optional.of(RecordMaker.make(type, values));
+        } catch (IllegalArgumentException e) {
+            String why = e.getMessage();
+            String found = why.substring(why.indexOf(": ") + 2);
+            problems.add(ProblemCode.CONTRADICTION, members.start(), path, found, "");
+            return Optional.empty();
         }
-    }
-
-    private static Constructor<?> constructor(Class<?> type) throws NoSuchMethodException {
-        return type.getDeclaredConstructor(
-                Stream.of(type.getRecordComponents())
-                        .map(RecordComponent::getType)
-                        .toArray(Class<?>[]::new));
     }
 
     private static String join(String path, String key) {

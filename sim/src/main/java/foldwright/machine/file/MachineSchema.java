@@ -4,6 +4,7 @@ package foldwright.machine.file;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -57,10 +58,25 @@ public final class MachineSchema {
     private ObjectNode value(KeyOf key) {
         ObjectNode schema = key.isList() ? list(key) : single(key.type(), key, key.range());
         schema.put("description", key.about());
-        if (!key.orElse().isEmpty() && key.orElse().charAt(0) != '{') {
-            schema.put("default", key.orElse());
+        if (!key.orElse().isEmpty()) {
+            schema.set("default", json(key, key.orElse()));
+        }
+        if (!key.example().isEmpty() && !key.isList()) {
+            schema.putArray("examples").add(json(key, key.example()));
         }
         return schema;
+    }
+
+    /** A default or example as it stands in a file. */
+    private JsonNode json(KeyOf key, String text) {
+        boolean bare = key.type() == int.class || key.dimension() == Dimension.RATIO;
+        boolean number = bare && text.matches("-?[0-9.]+");
+        try {
+            boolean raw = number || text.startsWith("{") || text.startsWith("[");
+            return raw ? mapper.readTree(text) : mapper.getNodeFactory().textNode(text);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(key.name() + ": " + text, e);
+        }
     }
 
     private ObjectNode list(KeyOf key) {

@@ -19,8 +19,18 @@ final class Problems {
 
     /** Adds a problem at an offset of the text. */
     void add(ProblemCode code, int offset, String path, String found, String allowed) {
-        Problem problem =
-                new Problem(code, source.place(offset), path, found, allowed, Optional.empty());
+        add(code, offset, path, found, allowed, Optional.empty());
+    }
+
+    /** Adds a problem with the nearest allowed text. */
+    void add(
+            ProblemCode code,
+            int offset,
+            String path,
+            String found,
+            String allowed,
+            Optional<String> nearest) {
+        Problem problem = new Problem(code, source.place(offset), path, found, allowed, nearest);
         if (!list.contains(problem)) {
             list.add(problem);
         }

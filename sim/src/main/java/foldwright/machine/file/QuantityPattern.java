@@ -6,8 +6,11 @@ import foldwright.quantity.Dimension;
 import foldwright.quantity.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Regular expressions for quantities of a dimension, with the units people write. */
 final class QuantityPattern {
@@ -94,6 +97,23 @@ final class QuantityPattern {
         String sign = neverNegative ? "\\+?" : "[-+\u2212]?";
         String notZero = neverZero ? "(?=[^1-9a-zA-Z]*[1-9])" : "";
         return "^ *" + notZero + sign + DIGITS + " *(" + units + ") *$";
+    }
+
+    /** The unit of a dimension that an unknown one was probably meant to be. */
+    static Optional<String> nearestUnit(String wrong, Dimension dimension) {
+        List<String> units =
+                Stream.concat(SIMPLE.stream(), COMPOUND.stream())
+                        .filter(text -> !text.isEmpty() && Units.of(text).measures(dimension))
+                        .toList();
+        String letters = letters(wrong);
+        Optional<String> same =
+                units.stream().filter(unit -> letters(unit).equals(letters)).findFirst();
+        // one letter off says little about a unit of one or two letters
+        return same.isPresent() || wrong.length() < 3 ? same : Words.nearest(wrong, units);
+    }
+
+    private static String letters(String unit) {
+        return unit.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}/%°]", "");
     }
 
     private static List<String> spellings() {

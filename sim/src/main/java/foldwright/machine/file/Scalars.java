@@ -36,6 +36,7 @@ final class Scalars {
         }
         ProblemCode code = ProblemCode.WRONG_TYPE;
         String found = "";
+        Optional<String> nearest = Optional.empty();
         try {
             if (text != null) {
                 double value = Quantity.read(text, dimension);
@@ -47,9 +48,17 @@ final class Scalars {
         } catch (NotAQuantity e) {
             code = code(e.reason());
             found = ", which " + why(e);
+            nearest = QuantityPattern.nearestUnit(e.unit(), dimension);
         }
         String allowed = allowed(dimension, range, eg);
-        problems.add(code, node.start(), path, found(node) + found, allowed);
+        boolean unit = code == ProblemCode.UNKNOWN_UNIT;
+        problems.add(
+                code,
+                node.start(),
+                path,
+                found(node) + found,
+                allowed,
+                unit ? nearest : Optional.empty());
         return Optional.empty();
     }
 

@@ -9,6 +9,7 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -37,9 +38,10 @@ record SourceText(String name, String text) {
             }
         } catch (NoSuchFileException e) {
             throw whole(name, ProblemCode.CANNOT_READ, "no such file", "");
+        } catch (AccessDeniedException e) {
+            throw whole(name, ProblemCode.CANNOT_READ, "you may not read this file", "");
         } catch (IOException e) {
-            String why = e.getMessage() == null ? "cannot be read" : "cannot be read";
-            throw whole(name, ProblemCode.CANNOT_READ, why, "");
+            throw whole(name, ProblemCode.CANNOT_READ, "cannot be read", "");
         }
     }
 

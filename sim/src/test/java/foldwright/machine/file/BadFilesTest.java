@@ -62,12 +62,23 @@ class BadFilesTest {
             for (Path file : files()) {
                 Path expected =
                         FOLDER.resolve(file.getFileName().toString().replace(".json", ".txt"));
+                refresh(expected, problems(file));
                 assertThat(problems(file))
                         .as(file.toString())
                         .isEqualTo(Files.readString(expected));
             }
         } finally {
             Locale.setDefault(before);
+        }
+    }
+
+    /**
+     * After a message has changed, run once with {@code -Dfoldwright.refresh=true} and read what
+     * changed.
+     */
+    private static void refresh(Path expected, String problems) throws IOException {
+        if (Boolean.getBoolean("foldwright.refresh")) {
+            WholeFile.write(expected, problems);
         }
     }
 
