@@ -28,8 +28,13 @@ public interface Force {
         return 0;
     }
 
-    /** Power that the dissipative part takes at the last {@link #apply}, not negative [W]. */
-    default double loss() {
+    /** Work that it brought in as a source (motor, load) over the accepted steps [J]. */
+    default double work() {
+        return 0;
+    }
+
+    /** Work that it turned into heat over the accepted steps [J]. */
+    default double heat() {
         return 0;
     }
 
@@ -46,6 +51,9 @@ public interface Force {
         return 0;
     }
 
-    /** Called when a step is accepted. */
+    /** Called at the start of a run, after {@link #apply}: sums of work begin at zero. */
+    default void begin(State s) {}
+
+    /** Called when a step is accepted, after {@link #apply}: sums up work. */
     default void accept(State s) {}
 }

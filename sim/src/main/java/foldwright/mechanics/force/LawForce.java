@@ -16,6 +16,12 @@ public final class LawForce implements Force {
     private ForceLaw law;
     private double value;
     private double rate;
+    private double lastValue;
+    private double lastForce;
+    private double lastLoss;
+    private double lastEnergy;
+    private double work;
+    private double heat;
 
     public LawForce(String name, Coordinate coordinate, ForceLaw law) {
         this.name = name;
@@ -100,8 +106,13 @@ public final class LawForce implements Force {
     }
 
     @Override
-    public double loss() {
-        return -response.loss * rate;
+    public double work() {
+        return work;
+    }
+
+    @Override
+    public double heat() {
+        return heat;
     }
 
     @Override
@@ -122,7 +133,32 @@ public final class LawForce implements Force {
     }
 
     @Override
+    public void begin(State s) {
+        work = 0;
+        heat = 0;
+        remember();
+    }
+
+    private void remember() {
+        lastValue = value;
+        lastForce = response.force;
+        lastLoss = response.loss;
+        lastEnergy = response.energy;
+    }
+
+    /**
+     * Trapezoids of the step. A law that stores no energy is a source of work; one that does is a
+     * spring, whose work is the change of its energy.
+     */
+    @Override
     public void accept(State s) {
         coordinate.accept(s);
+        double move = value - lastValue;
+        heat -= 0.5 * (lastLoss + response.loss) * move;
+        if (lastEnergy == 0 && response.energy == 0) {
+            double active = lastForce - lastLoss + response.force - response.loss;
+            work += 0.5 * active * move;
+        }
+        remember();
     }
 }

@@ -18,6 +18,9 @@ public final class PointLoad implements Force {
     private double mx;
     private double my;
     private double mz;
+    private final double[] last = new double[7];
+    private final double[] now = new double[7];
+    private double work;
 
     public PointLoad(String name, Marker at) {
         this.name = name;
@@ -99,5 +102,45 @@ public final class PointLoad implements Force {
             }
         }
         out.add(body, body, block);
+    }
+
+    @Override
+    public double work() {
+        return work;
+    }
+
+    @Override
+    public void begin(State s) {
+        work = 0;
+        remember(s);
+    }
+
+    private void remember(State s) {
+        place(s, last);
+    }
+
+    /** Point and attitude-turned arm ends: enough for the work of force and moment. */
+    private void place(State s, double[] out) {
+        double[] r = s.r;
+        int k = 9 * body;
+        for (int i = 0; i < 3; i++) {
+            double a =
+                    r[k + 3 * i] * arm.x()
+                            + r[k + 3 * i + 1] * arm.y()
+                            + r[k + 3 * i + 2] * arm.z();
+            out[i] = s.x[3 * body + i] + a;
+            out[3 + i] = s.w[3 * body + i];
+        }
+        out[6] = s.time;
+    }
+
+    /** Work of the force over the way of its point; of the moment by the trapezoid of its power. */
+    @Override
+    public void accept(State s) {
+        place(s, now);
+        double h = 0.5 * (now[6] - last[6]);
+        work += fx * (now[0] - last[0]) + fy * (now[1] - last[1]) + fz * (now[2] - last[2]);
+        work += h * (mx * (now[3] + last[3]) + my * (now[4] + last[4]) + mz * (now[5] + last[5]));
+        System.arraycopy(now, 0, last, 0, last.length);
     }
 }

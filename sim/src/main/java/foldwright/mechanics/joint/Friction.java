@@ -35,6 +35,8 @@ public final class Friction extends ScalarRow {
     private Mode mode = Mode.STICK;
     private double bound;
     private double slidingBound;
+    private double heat;
+    private double lastLambda;
 
     /**
      * @param bristle elastic give of the stuck contact [m/N, rad/(N m)], above 0
@@ -149,11 +151,27 @@ public final class Friction extends ScalarRow {
         mode = remembered;
     }
 
+    /** Heat over the accepted steps [J]. */
+    public double heat() {
+        return heat;
+    }
+
+    /** Called at the start of a run: the sum of heat begins at zero. */
+    public void begin(double lambda) {
+        heat = 0;
+        lastLambda = lambda;
+    }
+
+    /** The anchor follows a sliding row; its way times the friction force is heat. */
     @Override
     public void accept(State s, double[] lambda) {
         super.accept(s, lambda);
+        double now = lambda[rowAt()];
         if (mode != Mode.STICK) {
-            anchor(s, mode == Mode.NONE ? 0 : lambda[rowAt()]);
+            double from = target();
+            anchor(s, mode == Mode.NONE ? 0 : now);
+            heat -= 0.5 * (lastLambda + now) * (target() - from);
         }
+        lastLambda = now;
     }
 }

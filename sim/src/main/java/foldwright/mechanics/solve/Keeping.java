@@ -17,13 +17,18 @@ final class Keeping {
     private static final int OLDEST = 50;
 
     /** Steps after which the contraction of a fresh factor is measured again. */
-    private static final int RECHECK = 40;
+    private static final int RECHECK = 60;
+
+    /** Steps for which keeping is given up after it did not pay. */
+    private static final int SHORTEST_PAUSE = 20;
+
+    private static final int LONGEST_PAUSE = 640;
 
     /** Factor on a measured contraction: it may grow before the next measurement. */
     private static final double SAFETY = 3;
 
     /** No contraction is trusted to be better than this. */
-    private static final double BEST = 1e-4;
+    private static final double BEST = 3e-5;
 
     private double fresh = 1;
     private int freshChecks;
@@ -32,6 +37,7 @@ final class Keeping {
     private boolean slopeKnown;
     private int checkedAge;
     private int noKeeping;
+    private int pause = SHORTEST_PAUSE;
 
     /** Whether the next step should factorise although a factor of {@code age} steps exists. */
     boolean renew(int age) {
@@ -66,18 +72,33 @@ final class Keeping {
         return Math.max(BEST, Math.min(1, k));
     }
 
-    /** A step was accepted after {@code solves} solves. */
-    void accepted(int age, int solves) {
+    /** A kept factor contracted so badly that it had to be renewed within its step. */
+    void gaveUp() {
+        pause();
+    }
+
+    /** Keeping does not pay at present: pauses, each time twice as long. */
+    private void pause() {
+        noKeeping = pause;
+        pause = Math.min(LONGEST_PAUSE, 2 * pause);
+    }
+
+    /**
+     * A step was accepted.
+     *
+     * @param age of the factor [steps]
+     * @param first size of its first correction [m]
+     * @param tolerance below which a correction may stay unsolved [m]
+     */
+    void accepted(int age, double first, double tolerance) {
         freshAge++;
-        if (age > 0 && solves > 1 && checkedAge != age) {
-            noKeeping = RECHECK;
-        } else if (age > 0 && solves > 2) {
-            noKeeping = RECHECK;
-        } else if (noKeeping > 0) {
-            noKeeping--;
-        }
         if (age == 0) {
-            checkedAge = Math.min(checkedAge, 1);
+            noKeeping = Math.max(0, noKeeping - 1);
+        } else if (slopeKnown && first * limit(SAFETY * (fresh + slope * age)) >= tolerance) {
+            // one solve with this factor is not enough: motion is too fast for keeping
+            pause();
+        } else if (age > 2) {
+            pause = SHORTEST_PAUSE;
         }
     }
 }

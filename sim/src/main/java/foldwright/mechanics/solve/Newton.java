@@ -24,6 +24,7 @@ final class Newton {
     private int age;
     private boolean modesChanged;
     private boolean jumped;
+    private boolean switched;
     private double last;
 
     Newton(Assembly asm, Scheme scheme, Settings settings) {
@@ -40,6 +41,11 @@ final class Newton {
 
     long factorisations() {
         return factorisations;
+    }
+
+    /** Whether a friction row or a stop changed its state in the last step. */
+    boolean switched() {
+        return switched;
     }
 
     /** The next step factorises. */
@@ -59,6 +65,7 @@ final class Newton {
 
     /** One step of length {@code h} to time {@code end}; false if it did not settle. */
     boolean step(State s, double h, double end) {
+        switched = false;
         asm.clock(end);
         scheme.predict(s, h, asm.lambda);
         s.time = end;
@@ -66,6 +73,7 @@ final class Newton {
         asm.engage();
         boolean renew = !factored || h != factoredStep || keeping.renew(age);
         double before = 0;
+        double first = 0;
         for (int i = 0; i < settings.iterations(); i++) {
             asm.evaluate(s);
             if (renew) {
@@ -76,6 +84,7 @@ final class Newton {
             if (!(last < 1e6)) {
                 break;
             }
+            first = i == 0 ? last : first;
             boolean settled = decide(s) && even;
             scheme.correct(s, kkt.vector());
             if (jumped) {
@@ -85,14 +94,19 @@ final class Newton {
                 keeping.measured(age, last / before);
             }
             if (settled && last * keeping.contraction(age, i > 0) < settings.tolerance()) {
-                keeping.accepted(age, i + 1);
+                keeping.accepted(age, first, settings.tolerance());
                 age++;
                 return true;
             }
             if (modesChanged) {
+                switched = true;
                 sliding.forget();
             }
-            renew = modesChanged || (i > 0 && last > Keeping.SLOW * before);
+            boolean slow = i > 0 && last > Keeping.SLOW * before;
+            if (slow && age > 0) {
+                keeping.gaveUp();
+            }
+            renew = modesChanged || slow;
             asm.engage();
             before = last;
         }

@@ -158,6 +158,13 @@ final class Scheme {
         lastStep = h;
     }
 
+    /**
+     * Accelerations jumped within the accepted step: the next one is predicted from its end alone.
+     */
+    void jumped() {
+        history = 1;
+    }
+
     /** Forgets a step that was given up. */
     void giveUp() {
         System.arraycopy(a0, 0, a1, 0, n);

@@ -34,9 +34,14 @@ public record Settings(
         }
     }
 
-    /** Default settings with the given step [s]. */
+    /**
+     * Default settings with the given step [s]. The tolerance goes with the square of the step,
+     * since an error e of a displacement is one of e/step2 in the accelerations: 4e-12 m at 1 ms,
+     * not below 1e-15 m (rounding), not above 1e-10 m.
+     */
     public static Settings ofStep(double step) {
-        return new Settings(step, 0.8, Math.min(1e-10, 1e-10 * step / 1e-3), 12, 12);
+        double tolerance = Math.max(1e-15, Math.min(1e-10, 4e-6 * step * step));
+        return new Settings(step, 0.8, tolerance, 12, 12);
     }
 
     public Settings spectralRadius(double rho) {

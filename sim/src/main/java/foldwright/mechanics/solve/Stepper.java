@@ -27,12 +27,16 @@ public final class Stepper {
         FAILED
     }
 
+    /** Most halvings within one step of the grid. */
+    private static final int MOST_HALVINGS = 300;
+
     private final Settings settings;
     private final Assembly asm;
     private final Scheme scheme;
     private final State state;
     private final State saved;
     private final Newton newton;
+    private final EnergyLedger ledger;
     private final double[] savedLambda;
     private final double[] savedAnchors;
     private final Friction.Mode[] savedModes;
@@ -40,6 +44,10 @@ public final class Stepper {
     private final double startTime;
     private long steps;
     private long halvings;
+
+    /** Halvings before the present grid step. */
+    private long before;
+
     private Failure failure;
 
     /**
@@ -62,6 +70,7 @@ public final class Stepper {
         saved = start.copy();
         scheme = new Scheme(asm.bodies, settings.spectralRadius());
         newton = new Newton(asm, scheme, settings);
+        ledger = new EnergyLedger(asm);
         savedLambda = new double[asm.rowCount];
         savedAnchors = new double[asm.frictions.length];
         savedModes = new Friction.Mode[asm.frictions.length];
@@ -87,6 +96,12 @@ public final class Stepper {
         asm.engage();
         newton.startAccelerations(state, lambda == null);
         scheme.restart(state, asm.lambda);
+        ledger.begin(state);
+    }
+
+    /** Energy account since the start. */
+    public EnergyLedger ledger() {
+        return ledger;
     }
 
     /** Present state; the integrator changes it in place. */
@@ -139,6 +154,7 @@ public final class Stepper {
     public Outcome step() {
         double h = settings.step();
         double end = startTime + (steps + 1) * h;
+        before = halvings;
         if (!advance(h, end, 0)) {
             return Outcome.FAILED;
         }
@@ -164,7 +180,7 @@ public final class Stepper {
             return true;
         }
         restore();
-        if (depth >= settings.halvings()) {
+        if (depth >= settings.halvings() || halvings - before > MOST_HALVINGS) {
             failure = newton.failure(end);
             return false;
         }
@@ -184,6 +200,10 @@ public final class Stepper {
             asm.forces[f].accept(state);
         }
         scheme.accepted(state, asm.lambda);
+        if (newton.switched()) {
+            scheme.jumped();
+        }
+        ledger.account(state, scheme.z);
     }
 
     private void save() {
