@@ -2,14 +2,21 @@
 package foldwright.machine;
 
 import foldwright.machine.drive.Drive;
+import foldwright.machine.drive.ScrewLine;
 import foldwright.machine.gantry.Gantry;
 import foldwright.machine.gantry.StandsOn;
 import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
+import foldwright.machine.linkage.Anchor;
+import foldwright.machine.linkage.FoldGeometry;
 import foldwright.machine.linkage.Latch;
 import foldwright.machine.linkage.Lift;
+import foldwright.machine.linkage.OnBase;
+import foldwright.machine.linkage.OnSlider;
+import foldwright.machine.linkage.SliderLevel;
 import foldwright.machine.linkage.Stop;
+import foldwright.machine.part.Point;
 import foldwright.machine.spring.HelperSpring;
 import java.util.List;
 import java.util.Optional;
@@ -106,5 +113,21 @@ public record Machine(
     /** The gantry, if the lift raises it. */
     public Optional<Gantry> gantryOnDeck() {
         return gantry.filter(g -> g.stand().on() == StandsOn.DECK);
+    }
+
+    /**
+     * Where a screw's bearing is: as stated, or else on the base at pin height, so that the nut
+     * reaches the end of the screw when folded flat.
+     */
+    public Anchor startOf(ScrewLine line) {
+        FoldGeometry fold = new FoldGeometry(lift);
+        double foot = fold.spread(fold.angle(lift.travel().fold().low()), 0);
+        double x = foot + drive.screw().nut().length() / 2 - drive.screw().length();
+        return line.from().orElseGet(() -> new OnBase(new Point(x, line.y(), 0)));
+    }
+
+    /** Where a screw's nut is: as stated, or else on the slider ends of the base. */
+    public Anchor endOf(ScrewLine line) {
+        return line.to().orElseGet(() -> new OnSlider(SliderLevel.BASE, new Point(0, line.y(), 0)));
     }
 }

@@ -8,7 +8,6 @@ import foldwright.machine.drive.ScrewLine;
 import foldwright.machine.linkage.Anchor;
 import foldwright.machine.linkage.FoldGeometry;
 import foldwright.machine.linkage.Opening;
-import foldwright.machine.part.Point;
 
 /** Whether the screws are long enough, are where the machine is, and the rise can be followed. */
 final class DriveChecks {
@@ -84,13 +83,13 @@ final class DriveChecks {
     }
 
     private double length(ScrewLine line, double angle) {
+        if (line.from().isEmpty() && line.to().isEmpty()) {
+            // the usual start depends on the screw's length, which is what is judged here
+            return geometry.spread(angle, 0);
+        }
         AnchorPoints points = new AnchorPoints(machine.lift(), angle);
-        Point from = line.from().map(points::at).orElse(new Point(0, line.y(), 0));
-        Point foot = new Point(geometry.spread(angle, 0), line.y(), 0);
-        Point to = line.to().map(points::at).orElse(foot);
-        // the usual line starts at the base somewhere before the slider ends
-        double distance = AnchorPoints.distance(from, to);
-        return line.from().isEmpty() && line.to().isEmpty() ? foot.x() : distance;
+        return AnchorPoints.distance(
+                points.at(machine.startOf(line)), points.at(machine.endOf(line)));
     }
 
     private void checkProfile(RiseProfile profile) {

@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import foldwright.machine.Machine;
+import foldwright.machine.drive.ScrewLine;
 import foldwright.machine.linkage.FoldGeometry;
+import foldwright.machine.linkage.OnBase;
+import foldwright.machine.linkage.OnSlider;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -62,5 +66,27 @@ class ScenesTest {
                 .isCloseTo(foot, within(0.06));
         assertThat(machine.raisedMass()).isCloseTo(raised, within(1e-9));
         assertThat(machine.armMass()).isCloseTo(arms, within(1e-9));
+    }
+
+    /** The nut ends at the end of the screw: foot 189.2 mm + 7.5 mm - 150 mm, by hand. */
+    @Test
+    void screwsStartWhereTheirNutsReachTheEndWhenFlat() throws BadMachineFile {
+        Machine machine = scene("van-bench");
+        ScrewLine line = machine.drive().lines().get(0);
+        assertThat(machine.startOf(line)).isInstanceOf(OnBase.class);
+        OnBase start = (OnBase) machine.startOf(line);
+        assertThat(start.at().x() * 1e3).isCloseTo(46.7, within(0.06));
+        assertThat(start.at().y()).isEqualTo(-0.12);
+        assertThat(machine.endOf(line)).isInstanceOf(OnSlider.class);
+    }
+
+    /**
+     * 3 n + 2 pins a side and 4 n arms: 8 pins and 8 arms for two stages (counted on a drawing).
+     */
+    @Test
+    void liftsCountTheirPinsAndArms() throws BadMachineFile {
+        assertThat(scene("van-bench").lift().pinCount()).isEqualTo(16);
+        assertThat(scene("field-printer").lift().pinCount()).isEqualTo(22);
+        assertThat(scene("field-printer").lift().arms()).isEqualTo(12);
     }
 }
