@@ -18,7 +18,12 @@ import picocli.CommandLine.UnmatchedArgumentException;
         synopsisSubcommandLabel = "COMMAND",
         mixinStandardHelpOptions = true,
         version = "foldwright 0.1.0",
-        subcommands = {ProofCommand.class},
+        subcommands = {
+            NewCommand.class,
+            AssessCommand.class,
+            CurveCommand.class,
+            ProofCommand.class
+        },
         footer = {
             "",
             "Returns 0 when everything holds, 1 when something fails its verdict, 2 for input that"

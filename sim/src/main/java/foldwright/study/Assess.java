@@ -36,12 +36,17 @@ public final class Assess {
                 checks,
                 Cautions.of(machine, curve, hold),
                 Facts.of(machine, curve),
-                List.of());
+                CurveTrust.of(machine, curve));
+    }
+
+    /** The motor's check alone, without changes tried. */
+    public static Check motor(Machine machine, ForceCurve curve) {
+        return new MotorCheck(machine, curve).check();
     }
 
     private static Check motor(
             Machine machine, ForceCurve curve, Runs runs, Consumer<String> progress) {
-        Check check = new MotorCheck(machine, curve).check();
+        Check check = motor(machine, curve);
         if (check.verdict() == Verdict.HOLDS) {
             return check;
         }

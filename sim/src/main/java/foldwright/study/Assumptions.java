@@ -2,6 +2,8 @@
 package foldwright.study;
 
 import foldwright.machine.Machine;
+import foldwright.machine.MachineNumbers;
+import foldwright.quantity.Printed;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -14,42 +16,58 @@ final class Assumptions {
     static List<Assumption> under(Machine machine, String... paths) {
         return machine.assumed().stream()
                 .filter(key -> Arrays.stream(paths).anyMatch(key::startsWith))
-                .map(
-                        key ->
-                                new Assumption(
-                                        key, words(key), KeyValue.text(machine, key), measure(key)))
+                .map(key -> of(machine, key))
                 .toList();
     }
 
-    /** The last steps of a key path as words: "drive.screw.nut.friction" is "nut friction". */
-    private static String words(String key) {
-        String[] steps = key.replaceAll("\\[\\d+]", "").split("\\.");
-        int from = Math.max(0, steps.length - 2);
-        return String.join(" ", Arrays.copyOfRange(steps, from, steps.length))
-                .replaceAll("([a-z])([A-Z])", "$1 $2")
-                .toLowerCase(Locale.ROOT);
+    private static Assumption of(Machine machine, String path) {
+        List<MachineNumbers.Entry> numbers =
+                MachineNumbers.all(machine).stream()
+                        .filter(e -> e.path().equals(path) || e.path().startsWith(path + "."))
+                        .toList();
+        if (numbers.size() == 1) {
+            MachineNumbers.Entry only = numbers.get(0);
+            return new Assumption(
+                    path,
+                    part(path) + ": " + only.key().about().toLowerCase(Locale.ROOT),
+                    Printed.given(only.key().dimension(), only.value()),
+                    measure(path));
+        }
+        String count = numbers.isEmpty() ? "see the file" : numbers.size() + " numbers";
+        return new Assumption(path, part(path), count, measure(path));
+    }
+
+    /** The part a key belongs to: "drive.screw.nut.friction" is of the nut. */
+    private static String part(String path) {
+        String[] steps = path.replaceAll("\\[\\d+]", "").split("\\.");
+        String step = steps[Math.max(0, steps.length - 2)];
+        String word = step.equals("source") ? steps[steps.length - 1] : step;
+        return word.replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
     }
 
     private static String measure(String key) {
         String k = key.toLowerCase(Locale.ROOT);
+        if (k.contains("stiffness")) {
+            return "pull with 10 N and read a dial indicator";
+        }
         if (k.contains("nut") && k.contains("friction")) {
             return "hang a weight on the nut and turn the screw with a lever and a scale";
         }
-        if (k.contains("pins") || k.contains("bearing")) {
+        if (k.contains("pins") && k.contains("friction")) {
             return "pull an unloaded arm round with a scale";
         }
-        if (k.contains("slider")) {
+        if (k.contains("slider") && k.contains("friction")) {
             return "pull the loaded foot along with a luggage scale";
         }
         if (k.contains("motor") || k.contains("pullout")) {
             return "data sheet curve at your supply voltage, or a lever and a scale";
         }
-        if (k.contains("stiffness")) {
-            return "pull with 10 N and read a dial indicator";
-        }
         if (k.contains("mass")) {
             return "kitchen scale";
         }
-        return "measure or ask for the data sheet";
+        if (k.contains("length") || k.contains("diameter") || k.contains("width")) {
+            return "calipers";
+        }
+        return "measure it, or ask for the data sheet";
     }
 }

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.cli;
+
+import foldwright.lift.ForceCurve;
+import foldwright.lift.HoldResult;
+import foldwright.machine.Machine;
+import foldwright.study.Runs;
+
+/** Runs by the lift's solver. */
+final class LiftRuns implements Runs {
+    @Override
+    public ForceCurve curve(Machine machine) {
+        throw new BadInput("not there yet");
+    }
+
+    @Override
+    public HoldResult hold(Machine machine) {
+        throw new BadInput("not there yet");
+    }
+}

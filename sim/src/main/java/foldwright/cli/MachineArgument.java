@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.cli;
+
+import foldwright.machine.Machine;
+import foldwright.machine.file.BadMachineFile;
+import foldwright.machine.file.MachineFile;
+import java.nio.file.Path;
+import picocli.CommandLine.Parameters;
+
+/** The parameter MACHINE, a machine file. */
+final class MachineArgument {
+    @Parameters(index = "0", paramLabel = "MACHINE", description = "Machine file (JSON).")
+    private Path file;
+
+    Path file() {
+        return file;
+    }
+
+    /** Reads the file; all its problems at once are the message when it cannot be used. */
+    Machine read() {
+        return read(file);
+    }
+
+    static Machine read(Path file) {
+        try {
+            return MachineFile.read(file).machine();
+        } catch (BadMachineFile e) {
+            int count = e.problems().size();
+            String head = count == 1 ? "" : file + ": " + count + " problems\n";
+            throw new BadInput(head + e.getMessage());
+        }
+    }
+}
