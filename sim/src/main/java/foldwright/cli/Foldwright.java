@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
+import foldwright.machine.file.NearestWord;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -22,6 +26,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             NewCommand.class,
             AssessCommand.class,
             CurveCommand.class,
+            FoldCommand.class,
+            HoldCommand.class,
             ProofCommand.class
         },
         footer = {
@@ -44,7 +50,7 @@ public final class Foldwright implements Runnable {
         line.setErr(new PrintWriter(utf8(System.err), true));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(100);
-        line.setParameterExceptionHandler(usage());
+        line.setParameterExceptionHandler(Foldwright::misused);
         line.setExecutionExceptionHandler(Foldwright::failed);
         line.getSubcommands().values().forEach(Foldwright::dress);
         return line;
@@ -64,15 +70,31 @@ public final class Foldwright implements Runnable {
         spec.commandLine().usage(spec.commandLine().getOut());
     }
 
-    private static IParameterExceptionHandler usage() {
-        return (ParameterException e, String[] args) -> {
-            CommandLine command = e.getCommandLine();
-            PrintWriter err = command.getErr();
-            err.println("foldwright: " + e.getMessage());
-            UnmatchedArgumentException.printSuggestions(e, err);
-            err.println("Help: " + command.getCommandSpec().qualifiedName() + " --help");
-            return ExitCode.BAD_INPUT;
-        };
+    private static int misused(ParameterException e, String[] args) {
+        CommandLine command = e.getCommandLine();
+        PrintWriter err = command.getErr();
+        if (e instanceof UnmatchedArgumentException unmatched) {
+            String word = unmatched.getUnmatched().get(0);
+            err.println("foldwright: there is no command or option \"" + word + "\"");
+            nearest(word, command.getCommandSpec()).ifPresent(w -> err.println("nearest: " + w));
+        } else {
+            String message = e.getMessage();
+            err.println(
+                    "foldwright: "
+                            + message.substring(0, 1).toLowerCase(Locale.ROOT)
+                            + message.substring(1));
+        }
+        err.println("help: " + command.getCommandSpec().qualifiedName() + " --help");
+        return ExitCode.BAD_INPUT;
+    }
+
+    private static Optional<String> nearest(String word, CommandSpec spec) {
+        List<String> known = new ArrayList<>(spec.optionsMap().keySet());
+        if (!word.startsWith("-")) {
+            known = List.copyOf(spec.subcommands().keySet());
+        }
+        return NearestWord.of(word, known)
+                .map(w -> w.startsWith("-") ? w : spec.qualifiedName() + " " + w);
     }
 
     private static int failed(Exception e, CommandLine command, CommandLine.ParseResult parsed) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
+import foldwright.lift.Direction;
+import foldwright.lift.FoldResult;
 import foldwright.lift.ForceCurve;
 import foldwright.lift.HoldResult;
 import foldwright.machine.Machine;
@@ -15,6 +17,11 @@ final class LiftRuns implements Runs {
 
     @Override
     public HoldResult hold(Machine machine) {
+        throw new BadInput("not there yet");
+    }
+
+    /** Unfolds or folds in time. */
+    FoldResult fold(Machine machine, Direction direction, Progress progress) {
         throw new BadInput("not there yet");
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
+import foldwright.machine.file.NearestWord;
 import foldwright.machine.file.NewMachine;
 import foldwright.machine.file.Seed;
 import java.io.IOException;
@@ -70,6 +71,6 @@ final class NewCommand implements Callable<Integer> {
     private String unknownSeed() {
         String head =
                 "no seed is called \"" + from + "\"; allowed: " + String.join(", ", Seed.words());
-        return head + Seed.nearest(from).map(w -> "; nearest: " + w).orElse("");
+        return head + NearestWord.of(from, Seed.words()).map(w -> "; nearest: " + w).orElse("");
     }
 }

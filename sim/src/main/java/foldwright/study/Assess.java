@@ -44,6 +44,11 @@ public final class Assess {
         return new MotorCheck(machine, curve).check();
     }
 
+    /** The check of holding unpowered alone. */
+    public static Check hold(Machine machine, HoldResult hold) {
+        return new HoldChecks(machine, hold).thread();
+    }
+
     private static Check motor(
             Machine machine, ForceCurve curve, Runs runs, Consumer<String> progress) {
         Check check = motor(machine, curve);

@@ -49,7 +49,8 @@ final class HoldChecks {
                 place);
     }
 
-    private Check thread() {
+    /** Holding by the friction of the thread, pins and detent counted. */
+    Check thread() {
         ScrewThread thread = machine.drive().screw().thread();
         HandDrive drive = new HandDrive(thread.pitchDiameter(), thread.lead(), thread.flankAngle());
         List<String> limits = new ArrayList<>();

@@ -43,11 +43,6 @@ public enum Seed {
         return Arrays.stream(values()).filter(seed -> seed.word().equals(wanted)).findFirst();
     }
 
-    /** The name of a seed that a misspelt word comes nearest to. */
-    public static Optional<String> nearest(String word) {
-        return Words.nearest(word, words());
-    }
-
     /** The names of all seeds. */
     public static List<String> words() {
         return Arrays.stream(values()).map(Seed::word).toList();

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.study;
+
+import foldwright.lift.FoldResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** Plots and quality of a run in time. */
+public final class FoldPlots {
+    /** Closing error allowed, as a share of the energy turned over [1]. */
+    private static final double ENERGY = 1e-3;
+
+    /** Change of the worst margin allowed when the step is halved [1]. */
+    private static final double HALVING = 0.01;
+
+    private FoldPlots() {}
+
+    /** Height, and torque against pull-out torque. */
+    public static List<TimePlot> of(FoldResult run) {
+        Series time = of(run, FoldResult.Sample::time);
+        List<TimePlot.Event> events = new ArrayList<>();
+        for (FoldResult.Event e : run.events()) {
+            String words = e.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+            events.add(new TimePlot.Event(e.time(), words, verdict(e.kind())));
+        }
+        return List.of(
+                new TimePlot(
+                        new HeightPlot.Caption(
+                                "Height of the deck pins",
+                                run.direction().label(),
+                                Shown.MILLIMETRE),
+                        time,
+                        List.of(
+                                new TimePlot.Curve(
+                                        "height",
+                                        TimePlot.Kind.FOUND,
+                                        of(run, FoldResult.Sample::height))),
+                        events),
+                new TimePlot(
+                        new HeightPlot.Caption(
+                                "Torque at the motor",
+                                "and where it pulls out",
+                                Shown.NEWTON_METRE),
+                        time,
+                        List.of(
+                                new TimePlot.Curve(
+                                        "pull-out",
+                                        TimePlot.Kind.LIMIT,
+                                        of(run, s -> s.motor().pullOut())),
+                                new TimePlot.Curve(
+                                        "torque",
+                                        TimePlot.Kind.FOUND,
+                                        of(run, s -> s.motor().torque()))),
+                        List.of()));
+    }
+
+    private static Series of(FoldResult run, ToDoubleFunction<FoldResult.Sample> number) {
+        return Series.of(run.samples().stream().mapToDouble(number).toArray());
+    }
+
+    private static Verdict verdict(FoldResult.EventKind kind) {
+        return switch (kind) {
+            case STEPS_LOST, STALLED, NOT_SOLVED -> Verdict.FAILS;
+            case NUT_LOAD_REVERSED, STEP_HALVED -> Verdict.TIGHT;
+            default -> Verdict.HOLDS;
+        };
+    }
+
+    /** Energy balance and convergence in words. */
+    public static List<Assessment.Trust> trust(FoldResult run) {
+        String name = "run in time, " + run.direction().label();
+        FoldResult.Convergence c = run.convergence();
+        double error = run.ledger().relativeError();
+        String balance =
+                "energy balance closes to "
+                        + Numerals.with(error, Shown.PERCENT)
+                        + " of the energy turned over";
+        String steps =
+                c.steps()
+                        + " steps of "
+                        + Numerals.with(c.step(), Shown.SECOND)
+                        + ", "
+                        + Numerals.number(c.solves())
+                        + " solves a step, "
+                        + c.halvedSteps()
+                        + " halved";
+        List<Assessment.Trust> out = new ArrayList<>();
+        out.add(new Assessment.Trust(name, balance, error <= ENERGY));
+        out.add(new Assessment.Trust(name, steps, true));
+        double change = c.marginChangeOnHalving();
+        if (!Double.isNaN(change)) {
+            out.add(
+                    new Assessment.Trust(
+                            name,
+                            "half the step changes the worst margin by "
+                                    + Numerals.with(Math.abs(change), Shown.PERCENT),
+                            Math.abs(change) <= HALVING));
+        }
+        return out;
+    }
+}
