@@ -54,7 +54,7 @@ final class CurveCommand implements Callable<Integer> {
         Runs runs = new LiftRuns();
         ForceCurve curve = runs.curve(machine);
         Check motor = Assess.motor(machine, curve);
-        List<Assessment.Trust> trust = CurveTrust.of(machine, curve);
+        List<Assessment.Trust> trust = CurveTrust.of(curve);
         output.write(() -> CurveFiles.csv(curve), () -> Drawings.height(machine, motor));
         if (output.json().wanted()) {
             output.json().print(spec, out -> CurveFiles.json(out, curve, motor, trust));

@@ -7,6 +7,7 @@ import foldwright.report.draw.SvgSurface;
 import foldwright.report.plot.ChangeBars;
 import foldwright.report.plot.HeightFigure;
 import foldwright.study.Answer;
+import foldwright.study.Assess;
 import foldwright.study.Assessment;
 import foldwright.study.Check;
 import foldwright.study.HeightPlot;
@@ -18,12 +19,13 @@ import foldwright.study.Verdict;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Page one: the finding, the plate, the six questions, what would change it, the hand sum. */
 final class FrontPage {
     /** Natural width of one half of the plate. */
-    static final double HALF = 350;
+    static final double HALF = 330;
 
     private static final double LEAST_PLOT = 210;
 
@@ -64,13 +66,16 @@ final class FrontPage {
                 assessment.answers().stream()
                         .filter(a -> a.question() != headline.question())
                         .filter(a -> a.verdict() == Verdict.FAILS || a.verdict() == Verdict.TIGHT)
-                        .map(a -> a.question().words() + " " + a.verdict().word())
+                        .map(a -> lower(a.question().finding(a.verdict())))
                         .toList();
         if (!others.isEmpty()) {
-            parts.add(
-                    "Also: " + String.join(", ", others).toLowerCase(java.util.Locale.ROOT) + ".");
+            parts.add("Also: " + String.join("; ", others) + ".");
         }
         return String.join(" ", parts);
+    }
+
+    private static String lower(String sentence) {
+        return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
     }
 
     private static Optional<String> best(Check check) {
@@ -94,7 +99,7 @@ final class FrontPage {
     private Optional<Check> plotted() {
         Answer fold = assessment.answers().get(Question.FOLD.ordinal());
         return fold.checks().stream()
-                .filter(c -> c.plot().isPresent())
+                .filter(c -> c.plot().isPresent() && c.id().equals(Assess.MOTOR))
                 .findFirst()
                 .or(
                         () ->
@@ -143,7 +148,7 @@ final class FrontPage {
     }
 
     private void row(Answer answer) {
-        String anchor = answer.question().name().toLowerCase(java.util.Locale.ROOT);
+        String anchor = answer.question().name().toLowerCase(Locale.ROOT);
         out.open("tr").open("td.q").mark(answer.verdict());
         boolean linked = !answer.checks().isEmpty();
         out.raw(linked ? "<a href=\"#" + anchor + "\">" : "");
@@ -177,8 +182,8 @@ final class FrontPage {
 
     /** The bars of changes as a drawing. */
     static void bars(Html out, Palette palette, Outcome now, List<Remedy> remedies, String prefix) {
-        double width = 400;
-        double height = ChangeBars.height(remedies.size());
+        double width = 370;
+        double height = ChangeBars.height(width, remedies);
         SvgSurface on = new SvgSurface(palette, width, height, prefix);
         ChangeBars.draw(on, new Box(0, 0, width, height), now, remedies);
         out.raw(on.inline("worst margin after each change"));

@@ -18,7 +18,7 @@ import java.util.Optional;
 
 /** One question: all its checks in a table, then each with its plot, shares and hand sum. */
 final class QuestionPage {
-    private static final double FIGURE = 360;
+    private static final double FIGURE = 330;
     private static final double HEIGHT = 380;
 
     private final Html out;
@@ -104,7 +104,7 @@ final class QuestionPage {
     }
 
     private void stack(HeightPlot plot) {
-        double width = 170;
+        double width = 165;
         double height = HEIGHT;
         SvgSurface on = new SvgSurface(palette, width, height, prefix());
         Box box =

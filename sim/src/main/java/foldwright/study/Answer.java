@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.study;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -10,15 +11,24 @@ import java.util.Optional;
  * A question of the maker with its checks.
  *
  * @param question the question
- * @param checks every check that answers to it, the worst first; empty when none exists yet
+ * @param checks every check that answers to it, the worst first, those that hold in the order
+ *     given; empty when none exists yet
  */
 public record Answer(Question question, List<Check> checks) {
     public Answer {
         Objects.requireNonNull(question, "question");
-        checks =
-                checks.stream()
-                        .sorted(Comparator.comparing(Check::outcome, Outcome.WORST_FIRST))
-                        .toList();
+        checks = inOrder(checks);
+    }
+
+    private static List<Check> inOrder(List<Check> checks) {
+        List<Check> out =
+                new ArrayList<>(
+                        checks.stream()
+                                .filter(c -> c.verdict() != Verdict.HOLDS)
+                                .sorted(Comparator.comparing(Check::outcome, Outcome.WORST_FIRST))
+                                .toList());
+        checks.stream().filter(c -> c.verdict() == Verdict.HOLDS).forEach(out::add);
+        return List.copyOf(out);
     }
 
     /** The worst check, which speaks for the question. */

@@ -10,6 +10,9 @@ import java.util.function.Consumer;
 
 /** Every check there is, on one machine. */
 public final class Assess {
+    /** Name of the check of the motor over the travel, the plot of which heads a report. */
+    public static final String MOTOR = MotorCheck.ID;
+
     private Assess() {}
 
     /**
@@ -36,7 +39,7 @@ public final class Assess {
                 checks,
                 Cautions.of(machine, curve, hold),
                 Facts.of(machine, curve),
-                CurveTrust.of(machine, curve));
+                CurveTrust.of(curve));
     }
 
     /** The motor's check alone, without changes tried. */

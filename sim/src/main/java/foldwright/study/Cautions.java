@@ -97,18 +97,23 @@ final class Cautions {
                         "Integral of the spring share of the force curve."));
     }
 
-    /** Work of one cause over the foot travel [J]. */
+    /**
+     * Work of one cause over the foot travel [J]. Integrated over height, where the force of a
+     * weight is constant: dx = dH / (dH/dx).
+     */
     static double work(List<CurvePoint> points, Cause cause) {
         double work = 0;
         for (int i = 1; i < points.size(); i++) {
             CurvePoint a = points.get(i - 1);
             CurvePoint b = points.get(i);
-            work +=
-                    0.5
-                            * (a.footShares().of(cause) + b.footShares().of(cause))
-                            * (b.at().footTravel() - a.at().footTravel());
+            work += 0.5 * (upward(a, cause) + upward(b, cause)) * (b.height() - a.height());
         }
         return work;
+    }
+
+    /** A share of the foot force as a force at the deck [N]. */
+    private static double upward(CurvePoint p, Cause cause) {
+        return p.footShares().of(cause) / p.at().heightPerTravel();
     }
 
     private static Caution drop(Machine m, ForceCurve curve, HoldResult hold) {

@@ -4,48 +4,68 @@ package foldwright.study;
 import foldwright.lift.Cause;
 import foldwright.lift.CurvePoint;
 import foldwright.lift.ForceCurve;
-import foldwright.machine.Machine;
 import java.util.List;
 
 /**
- * How far a force curve can be trusted: the shares must add up to the whole at every point, and the
- * work of the deck's weight over the foot travel must be its weight times the height gained.
+ * How far a force curve can be trusted: around a whole cycle weights and springs must give back
+ * what they took, the shares must add up to the whole at every point, and leaving out every other
+ * height must not move the worst margin.
  */
 public final class CurveTrust {
-    /** Bound of both errors, that of the energy ledger of runs in time [1]. */
-    private static final double BOUND = 1e-3;
+    /** Bound of the energy errors, that of the ledger of runs in time [1]. */
+    private static final double ENERGY = 1e-3;
+
+    /** Bound of the change of the worst margin [1]. */
+    private static final double GRID = 0.01;
+
+    /** Errors below this are rounding and are printed as this [1]. */
+    private static final double ROUNDING = 1e-8;
 
     private CurveTrust() {}
 
-    /** The statements, for a curve computed on a grid fine enough to be integrated. */
-    public static List<Assessment.Trust> of(Machine machine, ForceCurve curve) {
-        if (curve.raising().size() < 2) {
-            return List.of(new Assessment.Trust("force curve", "no height could be passed", false));
+    /** The statements on a curve. */
+    public static List<Assessment.Trust> of(ForceCurve curve) {
+        if (curve.raising().size() < 2 || curve.lowering().size() < 2) {
+            return List.of(
+                    new Assessment.Trust("force curve", "no whole cycle could be run", false));
         }
-        double energy = energyError(machine, curve.raising());
+        double cycle = cycleError(curve);
         double split = splitError(curve.raising());
+        double grid = gridError(curve.raising());
         return List.of(
                 new Assessment.Trust(
-                        "force curve",
-                        "work against the deck's weight differs from weight times height by "
-                                + percent(energy),
-                        energy <= BOUND),
+                        "energy balance of the force curve",
+                        "up and down, weights and springs give back what they took within "
+                                + percent(cycle)
+                                + "; shares by cause add up within "
+                                + percent(split),
+                        cycle <= ENERGY && split <= ENERGY),
                 new Assessment.Trust(
-                        "force curve",
-                        "shares by cause add up to the whole within " + percent(split),
-                        split <= BOUND));
+                        "convergence of the force curve",
+                        "with half the heights the worst margin changes by " + percent(grid),
+                        grid <= GRID));
     }
 
     private static String percent(double error) {
-        return error < 1e-8 ? "0.000001\u00a0%" : Numerals.with(error, Shown.PERCENT);
+        return error < ROUNDING ? "less than 0.000001\u00a0%" : Numerals.with(error, Shown.PERCENT);
     }
 
-    /** Relative error of the integral of the deck's share [1]. */
-    public static double energyError(Machine machine, List<CurvePoint> up) {
-        double work = Cautions.work(up, Cause.DECK);
-        double gained = up.get(up.size() - 1).height() - up.get(0).height();
-        double exact = Bench.deckWeight(machine) * gained;
-        return Math.abs(work - exact) / exact;
+    private static double conservative(List<CurvePoint> points) {
+        return Cautions.work(points, Cause.DECK)
+                + Cautions.work(points, Cause.ARMS)
+                + Cautions.work(points, Cause.SPRINGS);
+    }
+
+    /** Work of weights and springs up against down, over the part that both ways cover [1]. */
+    static double cycleError(ForceCurve curve) {
+        double low = Math.max(curve.raising().get(0).height(), curve.lowering().get(0).height());
+        double up = conservative(above(curve.raising(), low));
+        double down = conservative(above(curve.lowering(), low));
+        return Math.abs(up - down) / Math.max(Math.abs(up), Math.abs(down));
+    }
+
+    private static List<CurvePoint> above(List<CurvePoint> points, double low) {
+        return points.stream().filter(p -> p.height() >= low - 1e-9).toList();
     }
 
     private static double splitError(List<CurvePoint> points) {
@@ -56,5 +76,16 @@ public final class CurveTrust {
             scale = Math.max(scale, Math.abs(p.motor().needed()));
         }
         return scale == 0 ? 0 : largest / scale;
+    }
+
+    /** Worst margin of the even points against that of all [1]. */
+    private static double gridError(List<CurvePoint> points) {
+        double all = Double.POSITIVE_INFINITY;
+        double half = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < points.size(); i++) {
+            all = Math.min(all, points.get(i).margin());
+            half = i % 2 == 0 ? Math.min(half, points.get(i).margin()) : half;
+        }
+        return Double.isInfinite(all) ? 0 : Math.abs(half - all) / all;
     }
 }

@@ -5,7 +5,9 @@ import foldwright.report.draw.Align;
 import foldwright.report.draw.Box;
 import foldwright.report.draw.Colour;
 import foldwright.report.draw.Dash;
+import foldwright.report.draw.Face;
 import foldwright.report.draw.Fill;
+import foldwright.report.draw.FontMetrics;
 import foldwright.report.draw.Ground;
 import foldwright.report.draw.Marks;
 import foldwright.report.draw.Path;
@@ -15,20 +17,47 @@ import foldwright.study.Numerals;
 import foldwright.study.Outcome;
 import foldwright.study.Remedy;
 import foldwright.study.Verdict;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Worst margin as built and after each change, one bar each. */
 public final class ChangeBars {
-    /** Height of a row. */
-    public static final double ROW = 26;
-
+    private static final double ROW = 26;
+    private static final double LINE = 15;
     private static final double FOOT = 24;
 
     private ChangeBars() {}
 
-    /** Height of the whole figure for so many changes. */
-    public static double height(int changes) {
-        return (changes + 1) * ROW + FOOT;
+    /** Height of the whole figure at a width. */
+    public static double height(double width, List<Remedy> changes) {
+        double room = 0.5 * width - 14;
+        double rows = ROW;
+        for (Remedy r : changes) {
+            rows += rowHeight(lines(r.words(), room));
+        }
+        return rows + FOOT;
+    }
+
+    private static double rowHeight(List<String> lines) {
+        return ROW + (lines.size() - 1) * LINE;
+    }
+
+    /** The words in as many lines as they need. */
+    private static List<String> lines(String words, double room) {
+        FontMetrics metrics = FontMetrics.of(Face.SANS);
+        List<String> out = new ArrayList<>();
+        String line = "";
+        for (String word : words.split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && metrics.width(longer, 13) > room) {
+                out.add(line);
+                line = word;
+            } else {
+                line = longer;
+            }
+        }
+        out.add(line);
+        return out;
     }
 
     /**
@@ -38,8 +67,7 @@ public final class ChangeBars {
      * @param now the machine as it is, first row
      */
     public static void draw(Surface on, Box frame, Outcome now, List<Remedy> changes) {
-        Type type = new Type(on.palette());
-        double words = Math.min(0.5 * frame.width(), widest(type, changes) + 14);
+        double room = 0.5 * frame.width();
         double numbers = 64;
         double most = Math.max(2, finite(now.margin()));
         for (Remedy r : changes) {
@@ -49,17 +77,17 @@ public final class ChangeBars {
                 new Scale(
                         0,
                         Math.min(MarginRibbon.CUT, most),
-                        frame.x() + words,
+                        frame.x() + room,
                         frame.right() - numbers - 22);
-        row(on, frame, x, 0, "as it is", now);
-        for (int i = 0; i < changes.size(); i++) {
-            row(on, frame, x, i + 1, changes.get(i).words(), changes.get(i).outcome());
+        double y = frame.y();
+        row(on, frame, x, y, List.of("as it is"), now);
+        y += ROW;
+        for (Remedy r : changes) {
+            List<String> words = lines(r.words(), room - 14);
+            row(on, frame, x, y, words, r.outcome());
+            y += rowHeight(words);
         }
-        rules(on, frame.y(), x, frame.y() + (changes.size() + 1) * ROW, now.holdsFrom());
-    }
-
-    private static double widest(Type type, List<Remedy> changes) {
-        return changes.stream().mapToDouble(r -> type.label().width(r.words())).max().orElse(0);
+        rules(on, frame.y(), x, y, now.holdsFrom());
     }
 
     private static double finite(double margin) {
@@ -67,10 +95,13 @@ public final class ChangeBars {
     }
 
     private static void row(
-            Surface on, Box frame, Scale x, int index, String words, Outcome outcome) {
+            Surface on, Box frame, Scale x, double top, List<String> words, Outcome outcome) {
         Type type = new Type(on.palette());
-        double middle = frame.y() + (index + 0.5) * ROW;
-        on.text(frame.x(), middle + 4.5, words, type.label());
+        double middle = top + 0.5 * rowHeight(words);
+        double base = middle + 4.5 - 0.5 * (words.size() - 1) * LINE;
+        for (int i = 0; i < words.size(); i++) {
+            on.text(frame.x(), base + i * LINE, words.get(i), type.label());
+        }
         double end = x.at(x.held(Double.isNaN(outcome.margin()) ? 0 : outcome.margin()));
         Box bar = new Box(x.from(), middle - 6.5, Math.max(1, end - x.from()), 13);
         Verdict verdict = outcome.verdict();
@@ -95,7 +126,7 @@ public final class ChangeBars {
             on.text(
                     Math.max(at, x.at(1) + 6),
                     bottom + 18,
-                    "rule\u00a0" + Numerals.margin(holdsFrom),
+                    "rule\u00a0" + Numerals.given(holdsFrom) + "×",
                     type.tick());
         }
     }
