@@ -12,6 +12,7 @@ import foldwright.study.Check;
 import foldwright.study.CurveTrust;
 import foldwright.study.Numerals;
 import foldwright.study.Runs;
+import foldwright.study.Sentences;
 import foldwright.study.Shown;
 import foldwright.study.Verdict;
 import java.io.IOException;
@@ -83,7 +84,7 @@ final class CurveCommand implements Callable<Integer> {
         List<Finding> findings = curve.findings();
         if (!findings.isEmpty()) {
             out.println();
-            findings.forEach(f -> out.println("· " + f.sentence()));
+            findings.forEach(f -> out.println("· " + Sentences.of(f.sentence())));
         }
         out.println();
         trust.forEach(t -> out.println(t.run() + ": " + t.words()));

@@ -58,7 +58,7 @@ final class HoldChecks {
         return new Check(
                 ID,
                 Question.STAY,
-                new Check.Text("Holding unpowered", hold.sentence() + ran()),
+                new Check.Text("Holding unpowered", Sentences.of(hold.sentence()) + ran()),
                 outcome(),
                 new Grounds(
                         List.of(),

@@ -104,7 +104,7 @@ final class MotorCheck {
     private String finding(Outcome o) {
         Optional<Finding> lock = lock();
         if (lock.isPresent()) {
-            return lock.get().sentence();
+            return Sentences.of(lock.get().sentence());
         }
         if (Double.isNaN(o.margin())) {
             return "The force curve could not be computed.";

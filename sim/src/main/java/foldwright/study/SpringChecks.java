@@ -140,7 +140,7 @@ final class SpringChecks {
                         Amount.of(allowed, Shown.NEWTON),
                         Place.at(pops.get().from(), "latched"));
         String finding =
-                pops.get().sentence()
+                Sentences.of(pops.get().sentence())
                         + (machine.latch().isEmpty() ? " The machine has no latch." : "");
         return Optional.of(
                 new Check(
@@ -181,7 +181,8 @@ final class SpringChecks {
                 new Check(
                         "fold.nut",
                         Question.FOLD,
-                        new Check.Text("Nut changes sides", turns.get().sentence() + jump),
+                        new Check.Text(
+                                "Nut changes sides", Sentences.of(turns.get().sentence()) + jump),
                         outcome,
                         Grounds.of(
                                 Hand.card(

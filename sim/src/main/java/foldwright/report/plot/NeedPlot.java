@@ -229,10 +229,10 @@ public final class NeedPlot {
         boolean low = box.bottom() - y < 24;
         double left = low ? at - 0.6 * width : at - width - 12;
         if (!low && left < x.at(0) + 4) {
-            left = at + 12;
+            left = at - x.at(0) > 0.4 * width ? x.at(0) + 4 : at + 12;
         }
         left = Math.max(box.x() + 2, Math.min(left, box.right() - width));
-        double base = low ? y - 36 : y - 8;
+        double base = low ? y - 36 : y - 12;
         if (low) {
             on.stroke(Path.line(at, y - 10, at, base + 6), Pen.of(ink(Ground.INK2), 1));
         }
