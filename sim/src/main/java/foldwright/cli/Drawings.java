@@ -25,7 +25,7 @@ final class Drawings {
     /** The plot of a check; a check without one cannot be drawn. */
     static String height(Machine machine, Check check) {
         HeightPlot plot =
-                check.plot()
+                check.heightPlot()
                         .orElseThrow(
                                 () -> new BadInput("no height could be passed: nothing to draw"));
         SvgSurface on = new SvgSurface(Palette.of(Theme.LIGHT), WIDTH, HEIGHT, "f");

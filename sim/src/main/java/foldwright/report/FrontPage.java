@@ -99,12 +99,12 @@ final class FrontPage {
     private Optional<Check> plotted() {
         Answer fold = assessment.answers().get(Question.FOLD.ordinal());
         return fold.checks().stream()
-                .filter(c -> c.plot().isPresent() && c.id().equals(Assess.MOTOR))
+                .filter(c -> c.heightPlot().isPresent() && c.id().equals(Assess.MOTOR))
                 .findFirst()
                 .or(
                         () ->
                                 assessment.checks().stream()
-                                        .filter(c -> c.plot().isPresent())
+                                        .filter(c -> c.heightPlot().isPresent())
                                         .findFirst());
     }
 
@@ -126,7 +126,7 @@ final class FrontPage {
         double pins = height - foot + scale * e.flat();
         new ElevationDrawing(machine, e, scale, 7 + scale * overhang, pins).draw();
         out.raw(machine.inline("side view to scale, flat and open"));
-        plotted().flatMap(Check::plot).ifPresent(p -> curve(p, height, head, foot));
+        plotted().flatMap(Check::heightPlot).ifPresent(p -> curve(p, height, head, foot));
         out.close("figure");
     }
 

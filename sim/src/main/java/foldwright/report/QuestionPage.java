@@ -7,12 +7,16 @@ import foldwright.report.draw.SvgSurface;
 import foldwright.report.plot.BudgetStack;
 import foldwright.report.plot.HeightFigure;
 import foldwright.report.plot.Scales;
+import foldwright.report.plot.SignedChart;
 import foldwright.study.Answer;
 import foldwright.study.Check;
 import foldwright.study.HeightPlot;
 import foldwright.study.Numerals;
 import foldwright.study.Outcome;
+import foldwright.study.Plot;
 import foldwright.study.Share;
+import foldwright.study.Shown;
+import foldwright.study.SignedCurve;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -62,9 +66,9 @@ final class QuestionPage {
     private void check(Check c) {
         out.open("article").open("h2").mark(c.verdict()).text(c.title()).close("h2");
         out.leaf("p", c.finding());
-        boolean split = c.plot().map(p -> !p.layers().isEmpty()).orElse(false);
+        boolean split = c.heightPlot().map(p -> !p.layers().isEmpty()).orElse(false);
         if (split) {
-            budget(c, c.plot().get());
+            budget(c, c.heightPlot().get());
         }
         out.open("section.two").open("div");
         if (!split) {
@@ -86,6 +90,16 @@ final class QuestionPage {
 
     private String prefix() {
         return answer.question().name().toLowerCase(Locale.ROOT) + drawings++;
+    }
+
+    private void figure(Plot plot) {
+        if (plot instanceof HeightPlot height) {
+            figure(height);
+        } else if (plot instanceof SignedCurve curve) {
+            SvgSurface on = new SvgSurface(palette, FIGURE, HEIGHT, prefix());
+            SignedChart.draw(on, new Box(0, 0, FIGURE, HEIGHT), curve, Shown.MILLIMETRE);
+            out.raw(on.inline(curve.caption().title() + ", " + curve.caption().subtitle()));
+        }
     }
 
     private void figure(HeightPlot plot) {

@@ -33,6 +33,10 @@ public final class Assess {
         checks.addAll(new HoldChecks(machine, hold).checks());
         checks.addAll(new RatingChecks(machine, curve).checks());
         checks.addAll(new FitChecks(machine).checks());
+        if (machine.gantry().isPresent()) {
+            progress.accept("gantry under acceleration");
+            checks.addAll(new SkewChecks(machine).checks());
+        }
         new LeanCheck(machine).check().ifPresent(checks::add);
         return new Assessment(
                 machine,

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param outcome the numbers and the verdict
  * @param grounds shares, formula, assumptions, cautions
  * @param remedies changes, best first, each recomputed
- * @param plot needed and available over the height, where the check has one
+ * @param plot what it is drawn as, where it has a plot
  */
 public record Check(
         String id,
@@ -23,7 +23,7 @@ public record Check(
         Outcome outcome,
         Grounds grounds,
         List<Remedy> remedies,
-        Optional<HeightPlot> plot) {
+        Optional<? extends Plot> plot) {
     /**
      * What a check says.
      *
@@ -50,6 +50,11 @@ public record Check(
     /** The same check with the changes that would better it. */
     public Check with(List<Remedy> better) {
         return new Check(id, question, text, outcome, grounds, better, plot);
+    }
+
+    /** The plot over height, if that is what the check is drawn as. */
+    public Optional<HeightPlot> heightPlot() {
+        return plot.filter(HeightPlot.class::isInstance).map(HeightPlot.class::cast);
     }
 
     public String title() {

@@ -24,7 +24,8 @@ public record HeightPlot(
         Optional<Limit> available,
         Series margin,
         List<Layer> layers,
-        List<Beside> beside) {
+        List<Beside> beside)
+        implements Plot {
 
     /**
      * What a plot shows.

@@ -17,4 +17,5 @@ public record SignedCurve(
         Series values,
         double allowed,
         String minus,
-        String plus) {}
+        String plus)
+        implements Plot {}

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.study;
+
+import foldwright.gantry.model.GantryAssembly;
+import foldwright.gantry.model.GantryModel;
+import foldwright.gantry.model.GantryState;
+import foldwright.gantry.model.Load;
+import foldwright.gantry.model.Statics;
+import foldwright.machine.gantry.Gantry;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The gantry under steady acceleration, carriage at even places along the bridge, bridge in the
+ * middle of its travel: where it skews and strays most. Quasi-static, rotors on their commands, no
+ * rail friction.
+ */
+final class GantrySweep {
+    private static final int PLACES = 9;
+
+    private final GantryModel model;
+    private final Statics statics;
+    private final double low;
+    private final double high;
+    private final double y;
+
+    GantrySweep(Gantry gantry) {
+        model = GantryAssembly.of(gantry);
+        statics = new Statics(model, Statics.Hold.ROTORS);
+        low = gantry.bridge().travel().low();
+        high = gantry.bridge().travel().high();
+        y = gantry.legs().travel().middle();
+    }
+
+    /** Which way the gantry is accelerated. */
+    enum Way {
+        ALONG_BRIDGE("the carriage starts along the bridge"),
+        ALONG_RAILS("the bridge starts along the rails");
+
+        private final String words;
+
+        Way(String words) {
+            this.words = words;
+        }
+
+        String words() {
+            return words;
+        }
+
+        private Load load(double acceleration) {
+            return this == ALONG_BRIDGE
+                    ? Load.accelerating(acceleration, 0)
+                    : Load.accelerating(0, acceleration);
+        }
+    }
+
+    /**
+     * The worst found.
+     *
+     * @param size of what was asked for [SI]
+     * @param way how it is accelerated there
+     * @param place of the carriage along the bridge [m]
+     * @param state there
+     */
+    record Worst(double size, Way way, double place, GantryState state) {}
+
+    GantryModel model() {
+        return model;
+    }
+
+    /** Places of the carriage along the bridge [m]. */
+    double[] places() {
+        double[] out = new double[PLACES];
+        for (int i = 0; i < PLACES; i++) {
+            out[i] = low + (high - low) * i / (PLACES - 1);
+        }
+        return out;
+    }
+
+    /** Settles at a place; the acceleration may be negative [m/s²]. */
+    GantryState at(double place, Way way, double acceleration) {
+        return statics.settle(place, y, way.load(acceleration));
+    }
+
+    /** The place and way, of both signs, at which a size is largest. */
+    Worst worst(double acceleration, ToDoubleFunction<GantryState> size) {
+        Worst worst = null;
+        for (Way way : Way.values()) {
+            Worst here = worst(way, acceleration, size);
+            worst = worst == null || here.size() > worst.size() ? here : worst;
+        }
+        return worst;
+    }
+
+    /** The place at which a size is largest for one way, both signs. */
+    Worst worst(Way way, double acceleration, ToDoubleFunction<GantryState> size) {
+        Worst worst = null;
+        for (double place : places()) {
+            for (int sign = -1; sign <= 1; sign += 2) {
+                GantryState state = at(place, way, sign * acceleration);
+                double here = Math.abs(size.applyAsDouble(state));
+                if (worst == null || here > worst.size()) {
+                    worst = new Worst(here, way, place, state);
+                }
+            }
+        }
+        return worst;
+    }
+
+    /**
+     * The largest acceleration that keeps a size within a limit; infinite above {@code most}, zero
+     * where the limit is broken at rest [m/s²].
+     */
+    double largest(Way way, double limit, double most, ToDoubleFunction<GantryState> size) {
+        if (worst(way, most, size).size() <= limit) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double below = 0;
+        double above = most;
+        if (worst(way, 1e-6 * most, size).size() > limit) {
+            return 0;
+        }
+        while (above - below > 2e-3 * above) {
+            double middle = 0.5 * (below + above);
+            if (worst(way, middle, size).size() <= limit) {
+                below = middle;
+            } else {
+                above = middle;
+            }
+        }
+        return below;
+    }
+}
