@@ -120,14 +120,17 @@ final class SkewChecks {
             String id, Check.Text text, Outcome outcome, HandCard card, Optional<Plot> plot) {
         Grounds grounds =
                 new Grounds(
-                        List.of(),
-                        card,
-                        Assumptions.under(machine, "gantry"),
-                        List.of(),
-                        List.of(
-                                "Steady acceleration without rail friction. Ringing after a sudden"
-                                        + " start comes on top; a replay of a toolpath shows it."));
+                        List.of(), card, Assumptions.under(machine, "gantry"), List.of(), limits());
         return new Check(id, Question.SKEW, text, outcome, grounds, List.of(), plot);
+    }
+
+    private List<String> limits() {
+        String steady =
+                "Steady acceleration without rail friction. Ringing after a sudden start comes on"
+                        + " top; a replay of a toolpath shows it.";
+        return sweep.missed() == 0
+                ? List.of(steady)
+                : List.of(steady, sweep.missed() + " poses found no balance and are left out.");
     }
 
     private static String acceleration(double a) {
