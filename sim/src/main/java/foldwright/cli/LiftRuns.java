@@ -12,16 +12,16 @@ import foldwright.study.Runs;
 final class LiftRuns implements Runs {
     @Override
     public ForceCurve curve(Machine machine) {
-        throw new BadInput("not there yet");
+        throw new BadInput("this build has no solver of the lift yet");
     }
 
     @Override
     public HoldResult hold(Machine machine) {
-        throw new BadInput("not there yet");
+        throw new BadInput("this build has no solver of the lift yet");
     }
 
     /** Unfolds or folds in time. */
     FoldResult fold(Machine machine, Direction direction, Progress progress) {
-        throw new BadInput("not there yet");
+        throw new BadInput("this build has no solver of the lift yet");
     }
 }

@@ -142,7 +142,10 @@ final class SkewChecks {
         double[] places = sweep.places();
         double[] skew = new double[places.length];
         for (int i = 0; i < places.length; i++) {
-            skew[i] = sweep.at(places[i], GantrySweep.Way.ALONG_BRIDGE, asked()).endToEnd();
+            skew[i] =
+                    sweep.at(places[i], GantrySweep.Way.ALONG_BRIDGE, asked())
+                            .map(GantryState::endToEnd)
+                            .orElse(Double.NaN);
         }
         return Optional.of(
                 new SignedCurve(
