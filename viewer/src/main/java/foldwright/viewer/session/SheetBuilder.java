@@ -149,7 +149,7 @@ public final class SheetBuilder {
 
     private Optional<HeightPlot> plot(Results results, Question question) {
         return results.of(question).stream()
-                .flatMap(c -> c.plot().stream())
+                .flatMap(c -> c.heightPlot().stream())
                 .findFirst()
                 .or(
                         () ->
