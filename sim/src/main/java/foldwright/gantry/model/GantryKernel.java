@@ -181,7 +181,7 @@ public final class GantryKernel {
             acceleration[a] = 0;
             bristle[a] = 0;
         }
-        sinceRenewal = RENEW;
+        renewBelts();
     }
 
     /** Takes place, rest and commands of another kernel of the same layout. */
@@ -214,9 +214,8 @@ public final class GantryKernel {
 
     /** Forces at the present positions; h is the step the friction has moved through [s]. */
     public void evaluate(double h) {
-        if (!belts.constant && ++sinceRenewal >= RENEW) {
-            belts.renew(xb, yb, th, xc, yc, tc);
-            sinceRenewal = 0;
+        if (!belts.constant && h > 0 && ++sinceRenewal >= RENEW) {
+            renewBelts();
         }
         double half = 0.5 * h;
         double uxb = vxb + half * axb;
@@ -230,6 +229,14 @@ public final class GantryKernel {
         evaluateLegs(uxb, uth, h);
         evaluateCarriage(uxb, uyb, uth, uxc, uyc, utc, h);
         evaluateBelts(uxb, uyb, uth, uxc, uyc, utc);
+    }
+
+    /** Takes belt rows from the exact geometry here; nothing to do where they are constant. */
+    void renewBelts() {
+        if (!belts.constant) {
+            belts.renew(xb, yb, th, xc, yc, tc);
+            sinceRenewal = 0;
+        }
     }
 
     private void evaluateAxles(double h, double half) {

@@ -12,7 +12,7 @@ import org.apache.commons.math3.linear.RealVector;
 /**
  * Where the gantry settles under a steady acceleration, with the kernel's own forces.
  *
- * <p>Inertia enters as forces against the acceleration (d'Alembert). Newton with a numeric tangent;
+ * <p>Inertia enters as forces against the acceleration (d'Alembert). Newton on what is in contact;
  * play leaves it singular, so a share of the closed guides' stiffness is added, more while steps
  * have to be cut, less while they go through; a step is cut where the work along it changes sign.
  * Friction of rails and carriage is what the load states, not the kernel's. Within play and without
@@ -28,9 +28,17 @@ public final class Statics {
     }
 
     private static final int ITERATIONS = 400;
+
+    /** Iterations that take belt rows anew where these change with the place. */
+    private static final int RENEWALS = 30;
+
     private static final double STEP = 1e-8;
-    private static final double FIRST_TRACE = 1e-2;
-    private static final double LEAST_TRACE = 1e-7;
+    private static final double FIRST_TRACE = 1e-4;
+    private static final double LEAST_TRACE = 1e-9;
+
+    /** Share of a guide's stiffness that holds it in the middle of its play: grease and seals. */
+    static final double TETHER = 1e-4;
+
     private static final double DONE = 1e-14;
 
     private final GantryKernel kernel;
@@ -38,6 +46,7 @@ public final class Statics {
     private final int[] freeAxles;
     private final double[] arm;
     private final int size;
+    private final ActiveTangent tangent;
     private double[] trace;
     private Load load = Load.NONE;
 
@@ -50,6 +59,7 @@ public final class Statics {
             freeAxles[i] = from + i;
         }
         size = 6 + freeAxles.length;
+        tangent = new ActiveTangent(kernel, freeAxles);
         arm = new double[freeAxles.length];
         for (int i = 0; i < arm.length; i++) {
             arm[i] = largestArm(freeAxles[i]);
@@ -97,12 +107,16 @@ public final class Statics {
     }
 
     private void newton() {
-        double[] q = read();
-        double[] f = force(q);
+        double[] q = toRelative(read());
+        double[] f = relativeForce(q);
         double work = 0;
         double share = FIRST_TRACE;
         for (int i = 0; i < ITERATIONS; i++) {
-            double[] dir = direction(q, f, share);
+            if (i < RENEWALS) {
+                kernel.renewBelts();
+                f = relativeForce(q);
+            }
+            double[] dir = direction(f, share);
             double t = lineSearch(q, dir, f);
             share = t < 0.5 ? Math.min(1, 10 * share) : Math.max(LEAST_TRACE, 0.3 * share);
             double moved = 0;
@@ -110,20 +124,66 @@ public final class Statics {
                 q[d] += t * dir[d];
                 moved = Math.max(moved, Math.abs(t * dir[d]));
             }
-            f = force(q);
+            f = relativeForce(q);
             work = leftOver(f);
             if ((moved < DONE && work < 1e-6) || work < 1e-11) {
                 break;
             }
         }
-        if (work > 1e-5) {
+        if (!balanced(q, f)) {
             throw stuck(f);
         }
     }
 
+    /** Whether what is left over is no more than rounding of the places times the stiffness. */
+    private boolean balanced(double[] q, double[] f) {
+        double ulp = Math.ulp(Math.abs(kernel.yc) + Math.abs(kernel.xc));
+        for (int d = 0; d < size; d++) {
+            double rounding = d < 6 ? 64 * ulp * trace[d] : 64 * Math.ulp(q[d]) * trace[d];
+            if (Math.abs(f[d]) > 1e-5 + rounding) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Bridge place and yaw, then the carriage on the bridge: along s, across c, twist. In these, a
+     * bridge that swings within its play takes the carriage along, and the problem stays convex.
+     */
+    private double[] toRelative(double[] q) {
+        GantryKernel k = kernel;
+        double[] z = q.clone();
+        z[3] = q[3] + k.ocx - k.ocy * q[5] - q[0] - k.obx + k.oby * q[2];
+        z[4] = q[4] + k.ocy + k.ocx * q[5] - q[1] - k.oby - k.obx * q[2] - z[3] * q[2];
+        z[5] = q[5] - q[2];
+        return z;
+    }
+
+    private double[] relativeForce(double[] z) {
+        GantryKernel k = kernel;
+        double[] q = z.clone();
+        q[5] = z[2] + z[5];
+        q[3] = z[3] - k.ocx + k.ocy * q[5] + z[0] + k.obx - k.oby * z[2];
+        q[4] = z[4] - k.ocy - k.ocx * q[5] + z[1] + k.oby + k.obx * z[2] + z[3] * z[2];
+        double[] f = force(q);
+        double[] r = f.clone();
+        r[0] = f[0] + f[3];
+        r[1] = f[1] + f[4];
+        r[2] = f[2] + f[5] + f[3] * (k.ocy - k.oby) + f[4] * (k.obx - k.ocx + z[3]);
+        r[3] = f[3] + f[4] * z[2];
+        r[5] = f[5] + f[3] * k.ocy - f[4] * k.ocx;
+        double[] tether = tangent.tether();
+        r[0] -= tether[0] * (z[0] + k.obx);
+        r[2] -= tether[2] * (z[2] - k.squareness);
+        r[4] -= tether[4] * z[4];
+        r[5] -= tether[5] * z[5];
+        return r;
+    }
+
     /** Newton direction; rows and columns are scaled to a unit diagonal of the closed guides. */
-    private double[] direction(double[] q, double[] f, double share) {
-        RealMatrix k = tangent(q);
+    private double[] direction(double[] f, double share) {
+        RealMatrix k = tangent.at();
         RealVector right = new ArrayRealVector(size);
         for (int r = 0; r < size; r++) {
             double scaleR = 1 / Math.sqrt(trace[r]);
@@ -150,7 +210,12 @@ public final class Statics {
             worst = Math.abs(f[d]) > Math.abs(f[worst]) ? d : worst;
         }
         String[] names = {
-            "bridge x", "bridge y", "bridge yaw", "carriage x", "carriage y", "carriage yaw"
+            "bridge across the rails",
+            "bridge along the rails",
+            "bridge yaw",
+            "carriage along the bridge",
+            "carriage across the bridge",
+            "carriage yaw"
         };
         String name =
                 worst < 6 ? names[worst] : kernel.system.axleNames().get(freeAxles[worst - 6]);
@@ -188,7 +253,7 @@ public final class Statics {
         for (int d = 0; d < size; d++) {
             at[d] += t * dir[d];
         }
-        return dot(dir, force(at));
+        return dot(dir, relativeForce(at));
     }
 
     private static double dot(double[] a, double[] b) {
@@ -201,7 +266,8 @@ public final class Statics {
 
     private double[] closedDiagonal() {
         double[] diagonal = new double[size];
-        RealMatrix k = tangent(read());
+        kernel.evaluate(0);
+        RealMatrix k = tangent.at();
         BridgeGuide guide = kernel.model.bridgeGuide();
         double lateral = guide.blocks().stream().mapToDouble(GuideBlock::lateralStiffness).sum();
         double[] closed = {
@@ -267,7 +333,7 @@ public final class Statics {
     }
 
     /** Minus the derivative of the forces, by central differences [N/m, N m/rad]. */
-    private RealMatrix tangent(double[] q) {
+    private RealMatrix difference(double[] q) {
         RealMatrix k = new Array2DRowRealMatrix(size, size);
         for (int d = 0; d < size; d++) {
             double[] up = q.clone();
@@ -290,7 +356,7 @@ public final class Statics {
      * axles, forces of the load included [N/m, N m/rad].
      */
     RealMatrix stiffness() {
-        return tangent(read());
+        return difference(read());
     }
 
     /** Masses in the order of {@link #stiffness()} [kg, kg m2]. */

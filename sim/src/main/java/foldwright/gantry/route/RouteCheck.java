@@ -24,12 +24,15 @@ public final class RouteCheck {
     private static final double WRAP_MAX = Math.toRadians(260);
     private static final double MOTOR_WRAP_MIN = Math.toRadians(60);
 
+    private static final double SWING = Math.toRadians(10);
+
     /** Places looked at along each axis, ends included. */
     private static final int GRID = 5;
 
     private final BeltLayout layout;
     private final BeltSystem system;
     private final List<RouteFinding> findings = new ArrayList<>();
+    private final List<double[]> headings = new ArrayList<>();
 
     private RouteCheck(BeltLayout layout) {
         this.layout = layout;
@@ -55,6 +58,8 @@ public final class RouteCheck {
         }
         if (check.findings.isEmpty()) {
             check.overTravel(check::checkWraps);
+            check.rememberHeadings();
+            check.overTravel(check::checkHeadings);
             check.overTravel(() -> PlaneCheck.check(check.layout, check.system, check.findings));
         }
         if (check.findings.isEmpty()) {
@@ -194,6 +199,42 @@ public final class RouteCheck {
                                     + " circles overlap somewhere in the travel",
                             from,
                             to);
+                }
+            }
+        }
+    }
+
+    private void rememberHeadings() {
+        system.place(system.reference());
+        for (int b = 0; b < layout.belts().size(); b++) {
+            BeltGeometry g = system.geometry(b);
+            double[] list = new double[g.spans()];
+            for (int span = 0; span < list.length; span++) {
+                list[span] = g.heading(span);
+            }
+            headings.add(list);
+        }
+    }
+
+    /** A strand that swings round has had its ends pass each other. */
+    private void checkHeadings() {
+        for (int b = 0; b < layout.belts().size(); b++) {
+            BeltGeometry g = system.geometry(b);
+            for (int span = 0; span < g.spans(); span++) {
+                double swing = g.heading(span) - headings.get(b)[span];
+                swing -= 2 * Math.PI * Math.rint(swing / (2 * Math.PI));
+                if (Math.abs(swing) > SWING) {
+                    String from = g.belt().points().get(span).name();
+                    String to = g.belt().points().get(g.endOf(span)).name();
+                    add(
+                            Fault.STRAND_TURNS,
+                            g.belt().name(),
+                            List.of(from, to),
+                            "the strand from \"%s\" to \"%s\" swings round by %.0f degrees over"
+                                    + " the travel: its ends pass each other; allowed: 10",
+                            from,
+                            to,
+                            Math.toDegrees(Math.abs(swing)));
                 }
             }
         }

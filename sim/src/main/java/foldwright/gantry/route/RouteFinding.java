@@ -27,6 +27,7 @@ public record RouteFinding(Fault fault, String belt, List<String> points, String
         STRAND_THROUGH_WHEEL,
         STRANDS_CROSS,
         WHEELS_OVERLAP,
+        STRAND_TURNS,
         CARRIAGE_NOT_HELD,
         MOTOR_MOVES_NOTHING,
         MOTORS_DEPENDENT,

@@ -75,6 +75,8 @@ class ClassPlotterTest {
                     "class-plotter", "class-plotter-skews", "van-bench", "field-printer"
                 }) {
             assertThat(RouteCheck.check(GantryAssembly.layout(scene(name)))).as(name).isEmpty();
+            GantryModel model = GantryAssembly.of(scene(name));
+            assertThat(new GantryKernel(model).belts.constant).as(name).isTrue();
         }
     }
 

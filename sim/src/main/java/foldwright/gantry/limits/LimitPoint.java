@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.limits;
+
+import foldwright.gantry.model.GantryState;
+import java.util.Map;
+
+/**
+ * The largest acceleration at one place in one direction.
+ *
+ * @param x place of the carriage origin along the bridge [m]
+ * @param y place of the bridge [m]
+ * @param heading direction of acceleration
+ * @param acceleration largest that keeps every limit, 0 where one is broken at rest [m/s2]
+ * @param setBy the limit that is met first
+ * @param utilisation share of every limit in use at that acceleration, above 1 if broken at rest
+ * @param state the machine at that acceleration
+ */
+public record LimitPoint(
+        double x,
+        double y,
+        Heading heading,
+        double acceleration,
+        Criterion setBy,
+        Map<Criterion, Double> utilisation,
+        GantryState state) {
+    public LimitPoint {
+        utilisation = Map.copyOf(utilisation);
+    }
+}
