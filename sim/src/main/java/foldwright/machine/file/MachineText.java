@@ -76,6 +76,8 @@ public final class MachineText {
             return replaced(node, '"' + inUnitOf(quoted.text(), path, si) + '"');
         } else if (node instanceof Node.Digits) {
             return replaced(node, plain(BigDecimal.valueOf(si)));
+        } else if (node == null && path.matches(".+\\.(motor|screw)")) {
+            return withTeeth(root, path, si);
         } else if (node == null) {
             KeyOf key = key(path, si);
             boolean bare = key.dimension() == Dimension.RATIO;
@@ -85,6 +87,20 @@ public final class MachineText {
             return withJson(path, bare ? number : '"' + number + ' ' + unit.text() + '"');
         }
         throw new IllegalArgumentException(path + ": no number stands there");
+    }
+
+    /** Replaces one of the tooth numbers of a ratio such as {@code 16:48}. */
+    private MachineText withTeeth(Node root, String path, double si) {
+        int dot = path.lastIndexOf('.');
+        Node ratio = KeyPath.find(root, path.substring(0, dot)).orElse(null);
+        boolean written = ratio instanceof Node.Text text && text.text().contains(":");
+        if (!written || si != Math.rint(si)) {
+            throw new IllegalArgumentException(path + ": no number stands there");
+        }
+        String[] teeth = ((Node.Text) ratio).text().split(":", 2);
+        int changed = path.endsWith(".motor") ? 0 : 1;
+        teeth[changed] = plain(BigDecimal.valueOf(si));
+        return replaced(ratio, quoted(teeth[0].strip() + ":" + teeth[1].strip()));
     }
 
     /**

@@ -65,6 +65,10 @@ class MachineTextTest {
         assertThat(changed.read().machine().drive().transmission())
                 .extracting("teeth.screw")
                 .isEqualTo(32);
+        MachineText motor = changed.with("drive.transmission.teeth.motor", 20);
+        assertThat(motor.text()).contains("\"teeth\": \"20:32\"");
+        assertThatThrownBy(() -> motor.with("drive.transmission.teeth.screw", 32.5))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     /** Writing each number back as it is gives the same machine, down to the last bit. */
