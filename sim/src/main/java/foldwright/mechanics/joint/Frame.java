@@ -10,13 +10,13 @@ final class Frame {
     final int body;
 
     /** Arm from the centre of mass [m, body axes]. */
-    private final double sx;
+    final double sx;
 
-    private final double sy;
-    private final double sz;
+    final double sy;
+    final double sz;
 
     /** Axes in body axes: x, y, z of the marker one after the other. */
-    private final double[] e = new double[9];
+    final double[] e = new double[9];
 
     /** Arm and point [m, base frame]. */
     double rx;
@@ -74,6 +74,20 @@ final class Frame {
         u[j] = r[k] * ex + r[k + 1] * ey + r[k + 2] * ez;
         u[j + 1] = r[k + 3] * ex + r[k + 4] * ey + r[k + 5] * ez;
         u[j + 2] = r[k + 6] * ex + r[k + 7] * ey + r[k + 8] * ez;
+    }
+
+    /**
+     * Writes a vector of the base frame, {@code in[from...]}, in body axes at {@code out[to...]}.
+     */
+    void toBody(State s, double[] in, int from, double[] out, int to) {
+        double[] r = s.r;
+        int k = 9 * body;
+        double x = in[from];
+        double y = in[from + 1];
+        double z = in[from + 2];
+        out[to] = r[k] * x + r[k + 3] * y + r[k + 6] * z;
+        out[to + 1] = r[k + 1] * x + r[k + 4] * y + r[k + 7] * z;
+        out[to + 2] = r[k + 2] * x + r[k + 5] * y + r[k + 8] * z;
     }
 
     /** Largest distance of this marker from the centre of mass that matters for scaling [m]. */

@@ -25,7 +25,15 @@ public final class PairJoint extends Rows {
     private final Freedom[] rows;
     private final int[] rowOf = new int[6];
     private final boolean turnsB;
-    private final double[] m = new double[3];
+    private final double[] offset = new double[3];
+
+    /** From A's centre to B's point [m, body axes of A]. */
+    private final double[] arm = new double[3];
+
+    /** Axes of A's marker in body axes of B, and of B's marker in those of A. */
+    private final double[] axesOfA = new double[9];
+
+    private final double[] axesOfB = new double[9];
     private final Hessians second = new Hessians();
 
     public PairJoint(String name, Set<Freedom> locked, Marker onA, Marker onB) {
@@ -90,7 +98,7 @@ public final class PairJoint extends Rows {
 
     @Override
     public void evaluate(State s, double[] phi, double[] g) {
-        place(s);
+        view(s);
         int row = rowAt();
         int ga = gAt();
         int gb = ga + 6 * rows.length;
@@ -98,9 +106,58 @@ public final class PairJoint extends Rows {
             int f = rows[i].ordinal();
             phi[row + i] =
                     f < 3
-                            ? translation(s, a, b, 3 * f, m, g, ga + 6 * i, gb + 6 * i)
-                            : alignment(s, f - 3, g, ga + 6 * i, gb + 6 * i);
+                            ? travel(3 * f, g, ga + 6 * i, gb + 6 * i)
+                            : alignment(f - 3, g, ga + 6 * i, gb + 6 * i);
         }
+    }
+
+    /** Each body's vectors in the axes of the other, in which moments are cross products. */
+    private void view(State s) {
+        place(s);
+        offset[0] = b.px - a.px;
+        offset[1] = b.py - a.py;
+        offset[2] = b.pz - a.pz;
+        a.toBody(s, offset, 0, arm, 0);
+        arm[0] += a.sx;
+        arm[1] += a.sy;
+        arm[2] += a.sz;
+        b.toBody(s, a.u, 0, axesOfA, 0);
+        b.toBody(s, a.u, 3, axesOfA, 3);
+        b.toBody(s, a.u, 6, axesOfA, 6);
+        if (turnsB) {
+            a.toBody(s, b.u, 0, axesOfB, 0);
+            a.toBody(s, b.u, 6, axesOfB, 6);
+        }
+    }
+
+    /**
+     * u . (pB - pA) with its gradient: B (u, sB x u), A -(u, l x u), moments in axes of the body, l
+     * the arm from A's centre to B's point.
+     */
+    private double travel(int iu, double[] g, int atA, int atB) {
+        double[] u = a.u;
+        double ux = u[iu];
+        double uy = u[iu + 1];
+        double uz = u[iu + 2];
+        g[atA] = -ux;
+        g[atA + 1] = -uy;
+        g[atA + 2] = -uz;
+        double ex = a.e[iu];
+        double ey = a.e[iu + 1];
+        double ez = a.e[iu + 2];
+        g[atA + 3] = arm[2] * ey - arm[1] * ez;
+        g[atA + 4] = arm[0] * ez - arm[2] * ex;
+        g[atA + 5] = arm[1] * ex - arm[0] * ey;
+        g[atB] = ux;
+        g[atB + 1] = uy;
+        g[atB + 2] = uz;
+        double wx = axesOfA[iu];
+        double wy = axesOfA[iu + 1];
+        double wz = axesOfA[iu + 2];
+        g[atB + 3] = b.sy * wz - b.sz * wy;
+        g[atB + 4] = b.sz * wx - b.sx * wz;
+        g[atB + 5] = b.sx * wy - b.sy * wx;
+        return ux * offset[0] + uy * offset[1] + uz * offset[2];
     }
 
     /** u . (pB - pA) for the axis at {@code iu} of A. */
@@ -138,22 +195,33 @@ public final class PairJoint extends Rows {
 
     /**
      * Turn row {@code t} (0 x, 1 y, 2 z): sign uA . wB, gradient sign (w x u) on B, minus that on
-     * A.
+     * A, each in axes of the body.
      */
-    private double alignment(State s, int t, double[] g, int atA, int atB) {
-        double[] u = a.u;
-        double[] w = b.u;
+    private double alignment(int t, double[] g, int atA, int atB) {
         int iu = TURN_A[t];
         int iw = TURN_B[t];
         double sign = TURN_SIGN[t];
-        double mx = sign * (w[iw + 1] * u[iu + 2] - w[iw + 2] * u[iu + 1]);
-        double my = sign * (w[iw + 2] * u[iu] - w[iw] * u[iu + 2]);
-        double mz = sign * (w[iw] * u[iu + 1] - w[iw + 1] * u[iu]);
+        double ex = sign * a.e[iu];
+        double ey = sign * a.e[iu + 1];
+        double ez = sign * a.e[iu + 2];
+        double vx = axesOfB[iw];
+        double vy = axesOfB[iw + 1];
+        double vz = axesOfB[iw + 2];
         g[atA] = g[atA + 1] = g[atA + 2] = 0;
+        g[atA + 3] = vz * ey - vy * ez;
+        g[atA + 4] = vx * ez - vz * ex;
+        g[atA + 5] = vy * ex - vx * ey;
+        double ux = sign * axesOfA[iu];
+        double uy = sign * axesOfA[iu + 1];
+        double uz = sign * axesOfA[iu + 2];
+        double wx = b.e[iw];
+        double wy = b.e[iw + 1];
+        double wz = b.e[iw + 2];
         g[atB] = g[atB + 1] = g[atB + 2] = 0;
-        Gradient.turn(s, a.body, g, atA + 3, -mx, -my, -mz);
-        Gradient.turn(s, b.body, g, atB + 3, mx, my, mz);
-        return sign * (u[iu] * w[iw] + u[iu + 1] * w[iw + 1] + u[iu + 2] * w[iw + 2]);
+        g[atB + 3] = wy * uz - wz * uy;
+        g[atB + 4] = wz * ux - wx * uz;
+        g[atB + 5] = wx * uy - wy * ux;
+        return ex * vx + ey * vy + ez * vz;
     }
 
     @Override

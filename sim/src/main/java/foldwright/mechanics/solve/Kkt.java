@@ -151,7 +151,7 @@ final class Kkt implements Stiffness {
      * @param rowRate d/dz of a row's rate: damped rows are divided by 1 + d rowRate
      */
     void fill(State s, double mass, double stiffness, double damping, double rowRate) {
-        Arrays.fill(values, 0);
+        clearPairs();
         fillMass(mass);
         fillTangents(s, stiffness, damping);
         fillRows(rowRate);
@@ -162,8 +162,9 @@ final class Kkt implements Stiffness {
      * that a nearly massless body does not spoil the elimination.
      */
     void fillStatic(State s, double sigma) {
-        Arrays.fill(values, 0);
+        clearPairs();
         for (int i = 1; i < bodies; i++) {
+            Arrays.fill(values, diagonal[i], diagonal[i] + 36, 0);
             double m = sigma * asm.evenMass(i);
             double j = m * asm.reach(i) * asm.reach(i);
             for (int k = 0; k < 6; k++) {
@@ -172,6 +173,13 @@ final class Kkt implements Stiffness {
         }
         fillTangents(s, 1, 0);
         fillRows(0);
+    }
+
+    /** Body-body blocks are summed up; all others are written whole. */
+    private void clearPairs() {
+        for (int at : pairPlaces) {
+            Arrays.fill(values, at, at + 36, 0);
+        }
     }
 
     private void fillTangents(State s, double stiffness, double damping) {
@@ -194,6 +202,7 @@ final class Kkt implements Stiffness {
         double[] j = asm.inertia();
         for (int i = 1; i < bodies; i++) {
             int at = diagonal[i];
+            Arrays.fill(values, at, at + 36, 0);
             double m = f * asm.mass(i);
             values[at] = m;
             values[at + 7] = m;
@@ -216,16 +225,12 @@ final class Kkt implements Stiffness {
                 values[rowDiagonal[r] + i * (size + 1)] =
                         on ? -asm.c[row + i] / (1 + asm.d[row + i] * rowRate) : -1;
             }
-            if (on) {
-                for (int k = 0; k < coupling[r].length; k++) {
-                    if (coupling[r][k] >= 0) {
-                        System.arraycopy(
-                                asm.g,
-                                block.gAt() + 6 * size * k,
-                                values,
-                                coupling[r][k],
-                                6 * size);
-                    }
+            for (int k = 0; k < coupling[r].length; k++) {
+                int at = coupling[r][k];
+                if (at >= 0 && on) {
+                    System.arraycopy(asm.g, block.gAt() + 6 * size * k, values, at, 6 * size);
+                } else if (at >= 0) {
+                    Arrays.fill(values, at, at + 6 * size, 0);
                 }
             }
         }
