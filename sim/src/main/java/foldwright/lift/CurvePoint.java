@@ -79,6 +79,18 @@ public record CurvePoint(
         return at.height();
     }
 
+    /**
+     * Weight left on the deck with friction left out [N]: what the springs do not carry. Below zero
+     * they lift the deck, and a latch must hold that force.
+     */
+    public double residualLoad() {
+        double linkage =
+                footShares.of(Cause.DECK)
+                        + footShares.of(Cause.ARMS)
+                        + footShares.of(Cause.SPRINGS);
+        return linkage / at.heightPerTravel();
+    }
+
     /** Motor torque available over needed [1]. */
     public double margin() {
         return motor.margin();

@@ -4,16 +4,18 @@ package foldwright.lift;
 /**
  * The names parts of a lift carry in results, pictures and messages.
  *
- * <p>Sides are "left" and "right" seen from the fixed feet along the machine; stages count from the
- * bottom, from 1.
+ * <p>Sides are called "front" and "back" as in the machine file; stages count from the bottom, from
+ * 1; levels of pins from 0 at the base to n at the deck.
  */
 public final class LiftNames {
     private LiftNames() {}
 
-    /** One of the two scissor sides. */
+    /** One of the two scissor sides; left and right seen from the fixed feet along the machine. */
     public enum Side {
-        LEFT("left"),
-        RIGHT("right");
+        /** At positive y. */
+        LEFT("back"),
+        /** At negative y. */
+        RIGHT("front");
 
         private final String label;
 
@@ -24,6 +26,11 @@ public final class LiftNames {
         /** The word used in names. */
         public String label() {
             return label;
+        }
+
+        /** The side of the machine file. */
+        static Side of(foldwright.machine.linkage.Side side) {
+            return side == foldwright.machine.linkage.Side.FRONT ? RIGHT : LEFT;
         }
     }
 
@@ -47,7 +54,7 @@ public final class LiftNames {
         return side.label + " fixed-side pin " + level;
     }
 
-    /** Pin above the sliding feet; level 0 is the foot pin, level n the deck slider's. */
+    /** Pin above the sliding feet; level 0 is the foot pin, level n the deck's. */
     public static String slidingPin(Side side, int level) {
         return side.label + " sliding-side pin " + level;
     }
@@ -75,6 +82,11 @@ public final class LiftNames {
     /** Motor number i, from 1. */
     public static String motor(int number) {
         return "motor " + number;
+    }
+
+    /** Spring number i, from 1, of a group of equal springs. */
+    public static String spring(String group, int number) {
+        return group + " " + number;
     }
 
     /** The plate that is raised. */

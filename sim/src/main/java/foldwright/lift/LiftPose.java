@@ -22,7 +22,7 @@ public record LiftPose(
 
     /**
      * A body placed in the base frame: x along the machine from the fixed to the sliding feet, y to
-     * the left, z up; origin on the base between the fixed base pins, at their height.
+     * the back, z up; origin midway between the fixed base pins.
      *
      * @param name see {@link LiftNames}
      * @param at place of the body's origin

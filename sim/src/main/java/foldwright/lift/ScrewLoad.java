@@ -4,13 +4,15 @@ package foldwright.lift;
 /**
  * What the most loaded screw carries at one pose.
  *
- * @param force along the screw at its nut, positive when the screw pushes the lift up [N]
+ * @param force on its nut in the raising sense: positive when the screw pushes or pulls the lift
+ *     up, negative when it holds it down [N]
  * @param torque that turns the screw in the sense of the motion, collar included [N·m]; negative
  *     when the load turns it and the motor must brake
  * @param speed of the screw, positive [rad/s]
- * @param freeLength between the supports that hold it against buckling at this pose [m]
- * @param bucklingLoad axial compression at which that length buckles [N]
- * @param whirlSpeed speed at which that length whirls [rad/s]
+ * @param freeLength from bearing to nut at this pose [m]
+ * @param bucklingLoad compression at which that length buckles, Euler or Johnson with the
+ *     recommended end constants; infinite while the screw is pulled [N]
+ * @param whirlSpeed speed at which the whole screw whirls without load [rad/s]
  * @param nutPressure mean pressure on the thread flanks in the nut [Pa]
  */
 public record ScrewLoad(
@@ -20,4 +22,9 @@ public record ScrewLoad(
         double freeLength,
         double bucklingLoad,
         double whirlSpeed,
-        double nutPressure) {}
+        double nutPressure) {
+    /** Compression over buckling load, zero while pulled [1]. */
+    public double bucklingUse() {
+        return Math.abs(force) / bucklingLoad;
+    }
+}

@@ -3,7 +3,9 @@ package foldwright.mechanics.solve;
 
 import foldwright.mechanics.Mechanism;
 import foldwright.mechanics.body.State;
+import foldwright.mechanics.joint.Driver;
 import foldwright.mechanics.joint.Friction;
+import foldwright.mechanics.joint.Rows;
 import foldwright.mechanics.joint.Stop;
 import java.util.Arrays;
 
@@ -28,7 +30,17 @@ public final class Kinetostatics {
     private static final double SETTLED = 1e-10;
 
     /** Relative accuracy of friction bounds. */
-    private static final double EVEN = 1e-10;
+    private static final double EVEN = 1e-9;
+
+    /** Noise that rigid redundant joints leave in the loads [N, N m]. */
+    private static final double NOISE = 1e-8;
+
+    /** Along a course: accuracy of loads [1], of bounds in units of the fine one, of poses [m]. */
+    private static final double COURSE_EVEN = 1e-7;
+
+    private static final double COURSE_GAP = 100;
+    private static final double COURSE_SETTLED = 1e-9;
+    private static final int COURSE_MOST = 12;
 
     /** From this amplification at the frictionless loads on, friction is raised step by step. */
     private static final double DOUBTFUL = 0.9;
@@ -48,6 +60,7 @@ public final class Kinetostatics {
     private final double[] rates;
     private final double[] remaining;
     private final double[] factors;
+    private final Course course;
     private double residual;
     private int solves;
 
@@ -62,6 +75,7 @@ public final class Kinetostatics {
         rates = new double[6 * asm.bodies];
         remaining = new double[bounds.length];
         factors = new double[bounds.length];
+        course = new Course(asm, bounds.length);
     }
 
     /**
@@ -70,10 +84,94 @@ public final class Kinetostatics {
      */
     public MovingBalance solve(State guess, Inertia inertia) {
         MovingBalance found = search(guess, inertia);
+        course.begin(found, guess.time, asm.lambda, bounds);
         if (found.outcome() != MovingBalance.Outcome.BALANCED) {
             Arrays.fill(asm.lambda, 0);
         }
         return found;
+    }
+
+    /**
+     * Balance at the next pose of a course of close neighbours, without inertia: starts from loads,
+     * bounds and slip directions of the calls before, so it takes one factorisation. The guess must
+     * be the pose itself but for the give of joints. Falls back on {@link #solve} at the start,
+     * when a driver turns round, when friction feeds on itself by half or more, every now and then
+     * to look at that anew, and when it does not settle. The amplification told is that of the last
+     * full solution.
+     */
+    public MovingBalance follow(State guess) {
+        asm.clock(guess.time);
+        if (course.goesOn()) {
+            MovingBalance next = step(guess);
+            if (next != null) {
+                return next;
+            }
+        }
+        return solve(guess, Inertia.IGNORED);
+    }
+
+    private MovingBalance step(State guess) {
+        State s = guess.copy();
+        s.rest();
+        solves = 0;
+        begin(s);
+        course.guess(s.time, asm.lambda, bounds);
+        hold();
+        newton.evaluate(s, SIGMA);
+        for (int i = 0; i < COURSE_MOST; i++) {
+            double change = newton.solve(s);
+            boolean same = decideStops();
+            residual = newton.move(s);
+            solves++;
+            double worst = gaps(1);
+            double even = COURSE_EVEN * asm.largestLoad() + 1e-8;
+            if (same && worst <= COURSE_GAP && residual < COURSE_SETTLED && change < even) {
+                driverRates(s);
+                course.accepted(s.time, asm.lambda, bounds);
+                return course.balanced(balanced(s));
+            }
+            if (!same || !(residual < SNAP)) {
+                return null;
+            }
+            double[] step = loop.correct(gaps);
+            for (int k = 0; k < bounds.length; k++) {
+                bounds[k] += step[k];
+            }
+            hold();
+            newton.evaluate(s, 0);
+        }
+        return null;
+    }
+
+    /** Velocities that the drivers give, with the factor at hand, refined until the rows hold. */
+    private void driverRates(State s) {
+        double[] x = newton.kkt.vector();
+        System.arraycopy(rates, 0, s.v, 0, rates.length);
+        for (int sweep = 0; sweep < 6; sweep++) {
+            Arrays.fill(x, 0);
+            double worst = 0;
+            double most = 0;
+            for (Rows r : asm.rows) {
+                for (int i = 0; i < r.size(); i++) {
+                    int row = r.rowAt() + i;
+                    if (asm.engaged[row]) {
+                        double want = r instanceof Driver ? ((Driver) r).rate() : 0;
+                        double gap = want - asm.rate(r, i, s.v);
+                        x[newton.kkt.rowPlace(row)] = gap;
+                        worst = Math.max(worst, Math.abs(gap));
+                        most = Math.max(most, Math.abs(want));
+                    }
+                }
+            }
+            if (worst <= 1e-13 * most) {
+                break;
+            }
+            newton.kkt.solve();
+            for (int i = 6; i < rates.length; i++) {
+                s.v[i] += x[i - 6];
+            }
+        }
+        System.arraycopy(s.v, 0, rates, 0, rates.length);
     }
 
     private MovingBalance search(State guess, Inertia inertia) {
@@ -125,7 +223,7 @@ public final class Kinetostatics {
             if (!(residual < 1e3)) {
                 return false;
             }
-            double even = EVEN * asm.largestLoad() + 1e-9;
+            double even = EVEN * asm.largestLoad() + NOISE;
             if (same
                     && residual < Math.max(SETTLED, floor)
                     && (change < even || residual < 1e-14)) {
@@ -190,7 +288,7 @@ public final class Kinetostatics {
                 return false;
             }
             double worst = gaps(scale);
-            double even = EVEN * asm.largestLoad() + 1e-9;
+            double even = EVEN * asm.largestLoad() + NOISE;
             if (same && worst <= 1 && residual < SETTLED && (change < even || residual < 1e-14)) {
                 return true;
             }

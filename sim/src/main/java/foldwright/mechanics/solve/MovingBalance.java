@@ -34,6 +34,11 @@ public final class MovingBalance {
         this.share = share;
     }
 
+    /** The same findings about friction at another pose of a course. */
+    MovingBalance at(Equilibrium other) {
+        return new MovingBalance(other, outcome, amplification, shares, share);
+    }
+
     public Outcome outcome() {
         return outcome;
     }

@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.lift;
+
+import foldwright.lift.Linkage.PinPart;
+import foldwright.lift.Linkage.SliderPart;
+import foldwright.machine.Machine;
+import foldwright.machine.linkage.Lift;
+import foldwright.machine.linkage.Pin;
+import foldwright.machine.linkage.PinPlace;
+import foldwright.machine.linkage.SliderEnd;
+import foldwright.machine.linkage.SpecialPin;
+import foldwright.mechanics.joint.Friction;
+import foldwright.mechanics.joint.Rows;
+import foldwright.mechanics.solve.MovingBalance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Finds the height below which friction locks the lift however hard it is driven, and names what
+ * locks.
+ *
+ * <p>The solver tells how strongly friction feeds on itself at a height (1 = locked); for pins
+ * alone that amplification is 4 μ r/h. The friction rows that carry the loop name the part.
+ *
+ * <p>Whether friction locks does not depend on the load, so the search runs without springs and
+ * with a twentieth of the weights: near a lock the true loads would squeeze even stiff joints so
+ * far that the lift folds through first.
+ */
+final class LockSearch {
+    private static final int ROUNDS = 12;
+    private static final double AIM = 0.5;
+
+    /** Free fall twenty times weaker [m/s²]: see the class comment. */
+    private static final double LIGHT = 0.5;
+
+    /** Hand estimate of the amplification at flat below which no lock is looked for. */
+    private static final double FAR = 0.05;
+
+    private final MovingLift lift;
+
+    /** Looks at a machine. */
+    LockSearch(Machine machine) {
+        lift = new MovingLift(new LiftModel(without(machine), Give.IDEAL, LIGHT));
+    }
+
+    /**
+     * Whether a lock can lie anywhere near the travel: 4 μ r/h of the worst pin at flat plus 2 μ
+     * e/l of the guides, e the offset of the push and l the guided length.
+     */
+    static boolean worthLooking(Machine machine) {
+        Lift l = machine.lift();
+        double h = new Scissor(l).at(l.travel().fold().low()).lowestStageHeight();
+        double pins = arm(l.pins().usual());
+        for (SpecialPin special : l.pins().special()) {
+            pins = Math.max(pins, arm(special.pin()));
+        }
+        SliderEnd foot = l.sliders().base();
+        double guides = 2 * foot.friction() * Math.abs(foot.pushOffset()) / foot.guideLength();
+        return 4 * pins / h + guides > FAR;
+    }
+
+    private static double arm(Pin pin) {
+        return pin.bearing().friction() * pin.radius();
+    }
+
+    private static Machine without(Machine m) {
+        return new Machine(
+                m.name(),
+                m.purpose(),
+                m.notes(),
+                m.assumed(),
+                m.base(),
+                m.deck(),
+                m.lift(),
+                m.drive(),
+                List.of(),
+                m.stops(),
+                m.latch(),
+                m.gantry(),
+                m.tool(),
+                m.box(),
+                m.limits(),
+                m.cables(),
+                m.measured());
+    }
+
+    /**
+     * The height below which the lift locks; empty if it lies below the heights the model knows.
+     *
+     * <p>Along the travel the amplification is a + b/H: a from guides, b from pins. Both are taken
+     * from a height where it is about one half and one half as high again; the lock is at b/(1 -
+     * a).
+     */
+    Optional<Finding> find() {
+        LiftModel model = lift.model();
+        double height = model.lowest();
+        MovingBalance near = null;
+        for (int i = 0; i < ROUNDS; i++) {
+            near = at(height);
+            double amplification = near.amplification();
+            if (!(amplification > 0)) {
+                return Optional.empty();
+            }
+            if (Math.abs(amplification - AIM) < 0.1) {
+                break;
+            }
+            height *= Math.min(4, Math.max(0.25, amplification / AIM));
+            if (height < model.bottom()) {
+                return Optional.empty();
+            }
+            if (height > model.highest()) {
+                return always(at(model.highest()));
+            }
+        }
+        return between(near, height);
+    }
+
+    private MovingBalance at(double height) {
+        return lift.passing(lift.model().scissor().atHeight(height), 1e-3);
+    }
+
+    /** Locked even fully open: a guide whose friction cone is closed. */
+    private Optional<Finding> always(MovingBalance open) {
+        return open.outcome() == MovingBalance.Outcome.LOCKED
+                ? Optional.of(finding(open, lift.model().highest()))
+                : Optional.empty();
+    }
+
+    private Optional<Finding> between(MovingBalance near, double height) {
+        double above = 1.5 * height;
+        MovingBalance far = at(Math.min(above, lift.model().highest()));
+        if (!(far.amplification() > 0)) {
+            return Optional.empty();
+        }
+        double slope = (near.amplification() - far.amplification()) / (1 / height - 1 / above);
+        double rest = near.amplification() - slope / height;
+        double lock = slope / (1 - rest);
+        return lock > 0 && rest < 1 ? Optional.of(finding(near, lock)) : Optional.empty();
+    }
+
+    private Finding finding(MovingBalance at, double height) {
+        LiftModel model = lift.model();
+        List<Friction> rows = frictions(model);
+        double pins = 0;
+        double guides = 0;
+        double[] stages = new double[model.scissor().stages() + 1];
+        for (PinPart p : model.linkage().pins()) {
+            double share = power(at, rows, p.friction());
+            pins += share;
+            addToStages(p, share, stages);
+        }
+        String guide = "";
+        double most = 0;
+        for (SliderPart s : model.linkage().sliders()) {
+            for (Friction f : s.frictions()) {
+                double share = power(at, rows, f);
+                guides += share;
+                guide = share > most ? s.name() : guide;
+                most = Math.max(most, share);
+            }
+        }
+        return pins >= guides ? pinFinding(stages, height) : guideFinding(guide, at, height);
+    }
+
+    /** Share of a row in the loop, as power, so that forces and torques compare. */
+    private static double power(MovingBalance at, List<Friction> rows, Friction row) {
+        double slip = Math.abs(row.coordinate().rate(at.balance().state()));
+        return at.lockingShare(rows.indexOf(row)) * slip;
+    }
+
+    private static void addToStages(PinPart p, double share, double[] stages) {
+        if (p.place() == PinPlace.JUNCTION) {
+            stages[p.row()] += share / 2;
+            stages[p.row() + 1] += share / 2;
+        } else if (p.place() == PinPlace.CENTRE) {
+            stages[p.row()] += share;
+        } else {
+            stages[p.row() == 0 ? 1 : p.row()] += share;
+        }
+    }
+
+    private Finding pinFinding(double[] shares, double height) {
+        int stage = 1;
+        for (int k = 2; k < shares.length; k++) {
+            stage = shares[k] > 1.5 * shares[stage] ? k : stage;
+        }
+        Scissor.Shape shape = lift.model().scissor().atHeight(height);
+        double own = shape.stageHeight(stage);
+        String text =
+                String.format(
+                        Locale.ROOT,
+                        "stage %d locks below h = %.1f mm however hard it is driven (pivot height"
+                                + " %.1f mm): the pins jam",
+                        stage,
+                        own * 1e3,
+                        height * 1e3);
+        return new Finding(Finding.Kind.PINS_LOCK, "stage " + stage, 0, height, own, text);
+    }
+
+    private Finding guideFinding(String guide, MovingBalance at, double height) {
+        boolean always = height >= lift.model().highest();
+        String where =
+                always
+                        ? "at every height"
+                        : String.format(
+                                Locale.ROOT, "below a pivot height of %.1f mm", height * 1e3);
+        String text =
+                String.format(
+                        Locale.ROOT,
+                        "the %s jams in its guide %s however hard it is driven; with %.0f %% of the"
+                                + " friction it would just move",
+                        guide,
+                        where,
+                        100 / at.amplification());
+        return new Finding(Finding.Kind.GUIDE_JAMS, guide, 0, height, 1 / at.amplification(), text);
+    }
+
+    private static List<Friction> frictions(LiftModel model) {
+        List<Friction> list = new ArrayList<>();
+        for (Rows r : model.mechanism().rows()) {
+            if (r instanceof Friction f) {
+                list.add(f);
+            }
+        }
+        return list;
+    }
+}
