@@ -2,6 +2,7 @@
 package foldwright.viewer.scene;
 
 import foldwright.machine.Machine;
+import foldwright.machine.WhenFolded;
 import foldwright.viewer.mesh.Mesh;
 import foldwright.viewer.mesh.Zone;
 import java.util.ArrayList;
@@ -30,9 +31,13 @@ public final class MachineScene {
     private final int[] slotOf;
     private final Matrix4x3f scratch = new Matrix4x3f();
     private final double deckTop;
+    private final boolean toolComesOff;
+    private boolean toolOff;
 
     public MachineScene(Machine machine) {
         this.machine = machine;
+        toolComesOff =
+                machine.tool().map(t -> t.whenFolded() == WhenFolded.TAKEN_OFF).orElse(false);
         shape = new LiftShape(machine);
         PartList list = new PartList();
         list.bodies.of(Bodies.BASE);
@@ -142,6 +147,7 @@ public final class MachineScene {
         if (gantry != null) {
             gantry.place(at, pose);
         }
+        toolOff = toolComesOff && height < shape.workLow() - 1e-6;
     }
 
     /** Writes the records of all parts from the pose and what they carry. */
@@ -151,6 +157,9 @@ public final class MachineScene {
             float[] data = batches.get(batchOf[i]).data;
             int at = slotOf[i] * Batch.FLOATS;
             pose.body[part.body()].mul(part.local(), scratch);
+            if (toolOff && part.kind() == PartKind.TOOL) {
+                scratch.zero();
+            }
             rows(scratch, data, at);
             look.load(part, data, at + Batch.LOAD);
             if (isBelt(part)) {

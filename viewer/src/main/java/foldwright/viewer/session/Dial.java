@@ -34,6 +34,8 @@ public record Dial(
         Kind kind,
         ToDoubleFunction<Machine> value) {
 
+    private static final String THREAD_FRICTION = "drive.screw.nut.friction";
+
     /** How a value is written into the file. */
     public enum Kind {
         /** A number with its unit. */
@@ -63,7 +65,7 @@ public record Dial(
         double friction = machine.drive().screw().nut().friction();
         out.add(
                 new Dial(
-                        "drive.screw.nut.friction",
+                        THREAD_FRICTION,
                         "thread friction",
                         Shown.NUMBER,
                         0.05,
@@ -213,6 +215,17 @@ public record Dial(
             int motor = belt.teeth().motor();
             return text.with(path, motor + ":" + Math.round(motor * si));
         }
-        return text.with(path, si);
+        MachineText out = text;
+        if (path.equals(THREAD_FRICTION)) {
+            // The range of friction to expect must hold the friction itself.
+            var nut = file.drive().screw().nut();
+            if (nut.frictionLow().isPresent() && si < nut.frictionLow().getAsDouble()) {
+                out = out.with("drive.screw.nut.frictionLow", si);
+            }
+            if (nut.frictionHigh().isPresent() && si > nut.frictionHigh().getAsDouble()) {
+                out = out.with("drive.screw.nut.frictionHigh", si);
+            }
+        }
+        return out.with(path, si);
     }
 }

@@ -153,7 +153,7 @@ final class PlotPainter {
     }
 
     private void limit(HeightPlot.Limit limit) {
-        double right = at.plotRight() + at.of(14, 9);
+        double band = at.of(14, 9);
         pen.canvas.path();
         Series h = plot.height();
         for (int i = 0; i < h.size(); i++) {
@@ -164,7 +164,10 @@ final class PlotPainter {
                 pen.canvas.lineTo(px, scale.at(h.at(i)));
             }
         }
-        pen.canvas.lineTo(right, scale.at(h.last())).lineTo(right, scale.at(h.first())).closePath();
+        for (int i = h.size() - 1; i >= 0; i--) {
+            pen.canvas.lineTo(px(limit.values().at(i)) + band, scale.at(h.at(i)));
+        }
+        pen.canvas.closePath();
         pen.canvas.fill(Texture.HATCH, pen.palette.ink3);
         curve(limit.values());
         pen.canvas.strokeRound(pen.palette.ink, pen.line(2.2));
@@ -226,7 +229,7 @@ final class PlotPainter {
         if (at.small) {
             pen.canvas.text(
                     title, left, top - 57 * at.unit, pen.fit(title, plot.caption().title(), room));
-            String words = (symbol.isEmpty() ? "" : symbol + ", ") + "same height";
+            String words = (symbol.isEmpty() ? "" : symbol + ", ") + below("same height");
             pen.canvas.text(second, left, top - 42 * at.unit, pen.fit(second, words, room));
         } else {
             String words = plot.caption().title() + (symbol.isEmpty() ? "" : ", " + symbol);
@@ -235,8 +238,13 @@ final class PlotPainter {
                     second,
                     left,
                     top - 46 * at.unit,
-                    pen.fit(second, "same height as the machine", room));
+                    pen.fit(second, below("same height as the machine"), room));
         }
+    }
+
+    /** The second line of the title: what is dashed, or else that heights are shared. */
+    private String below(String orElse) {
+        return plot.beside().isEmpty() ? orElse : "dashed: " + plot.beside().get(0).words();
     }
 
     private void below() {
@@ -279,7 +287,22 @@ final class PlotPainter {
         double w = pen.canvas.width(look, words);
         double y = py - at.of(14, 11);
         double right = Math.min(px - at.of(13, 10), at.plotRight() - 2);
-        double left = Math.max(at.plotLeft() + at.of(6, 4), right - w);
+        for (double up = 0; up <= look.em(); up += look.em() / 4) {
+            double there = scale.held(scale.value(y - up + 0.2 * look.em()));
+            right = Math.min(right, px(plot.needed().over(plot.height(), there)) - at.of(8, 6));
+        }
+        double left = right - w;
+        if (px - right > at.of(60, 42)) {
+            // The curve falls away beside the mark: the words stand above it, with a leader.
+            double up = py - 3.0 * look.em();
+            left = Math.min(px + at.of(10, 8), at.plotRight() + at.of(12, 8)) - w;
+            pen.canvas.upright(
+                    px, up + 0.35 * look.em(), py - at.of(12, 9), pen.palette.ink2, pen.line(1));
+            y = up;
+        } else if (left < at.plotLeft() + at.of(4, 3)) {
+            // No room inside the curve: to the right of the mark.
+            left = Math.min(px + at.of(15, 11), at.plotRight() + at.of(12, 8) - w);
+        }
         pen.canvas.text(look, left, y, words);
     }
 }

@@ -13,6 +13,7 @@ import foldwright.viewer.scene.PartLook;
 import foldwright.viewer.text.TextBox;
 import foldwright.viewer.theme.Palette;
 import java.util.List;
+import org.lwjgl.opengl.GL20C;
 
 /**
  * Draws sheets of one machine on the current GL context: machine layer, then the flat layer over a
@@ -188,6 +189,8 @@ public final class Studio implements AutoCloseable {
 
     @Override
     public void close() {
+        // A program in use is only marked by its deletion.
+        GL20C.glUseProgram(0);
         closeTargets();
         canvas.close();
         renderer.close();

@@ -144,7 +144,7 @@ public final class WatchCommand implements Callable<Integer> {
     }
 
     private void outputs(Machine machine, PrintWriter err) throws IOException {
-        Results results = Results.NONE;
+        Results results = ENGINE.whole(machine, words -> {});
         if (still != null) {
             Stills.write(machine, results, wish(new PictureSize(1920, 1080)), still);
         }

@@ -54,7 +54,7 @@ public final class Desk implements AutoCloseable {
     private int pointed;
     private boolean heightChosen;
     private long sceneNumber;
-    private Optional<String> trouble = Optional.empty();
+    private Optional<Trouble> trouble = Optional.empty();
 
     public Desk(Engine engine, Runnable wake) {
         calculator = new Calculator(engine, wake);
@@ -85,12 +85,17 @@ public final class Desk implements AutoCloseable {
         try {
             open(path);
         } catch (BadMachineFile e) {
-            trouble = Optional.of(e.getMessage());
+            trouble =
+                    Optional.of(
+                            new Trouble(path.getFileName() + " cannot be read", e.getMessage()));
         }
     }
 
-    /** Why the file on disk cannot be read, while the last good machine is shown. */
-    public Optional<String> trouble() {
+    /** Something that cannot be used, while the last good machine is shown. */
+    public record Trouble(String title, String message) {}
+
+    /** Why the file on disk or a number cannot be used. */
+    public Optional<Trouble> trouble() {
         return trouble;
     }
 
@@ -117,11 +122,15 @@ public final class Desk implements AutoCloseable {
 
     private void rebuild() {
         Machine before = machine;
+        trouble = Optional.empty();
         try {
             triedFile = tried.isEmpty() ? file : text().read();
             machine = triedFile.machine();
         } catch (BadMachineFile | RuntimeException e) {
-            trouble = Optional.of(String.valueOf(e.getMessage()));
+            trouble =
+                    Optional.of(
+                            new Trouble(
+                                    "This number cannot be used", String.valueOf(e.getMessage())));
             triedFile = file;
             machine = file.machine();
         }

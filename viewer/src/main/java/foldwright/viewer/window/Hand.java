@@ -305,7 +305,11 @@ public final class Hand {
                 }
                 desk.save(name);
             }
+            double height = desk.height();
             desk.open(name);
+            if (prompt.purpose == Purpose.SAVE) {
+                desk.height(height);
+            }
             prompt = null;
         } catch (java.io.IOException | foldwright.machine.file.BadMachineFile e) {
             prompt.hint =
@@ -374,8 +378,11 @@ public final class Hand {
             }
         }
         if (desk.trouble().isPresent()) {
-            String name = desk.path().map(p -> p.getFileName().toString()).orElse("the file");
-            over = Sheets.both(over, Sheets.problems(name, desk.trouble().get()));
+            over =
+                    Sheets.both(
+                            over,
+                            Sheets.problems(
+                                    desk.trouble().get().title(), desk.trouble().get().message()));
         }
         if (prompt != null) {
             String title =

@@ -150,7 +150,7 @@ final class Sheets {
     }
 
     /** What cannot be read, all problems at once; the machine stays, pale. */
-    static Studio.Overlay problems(String name, String message) {
+    static Studio.Overlay problems(String title, String message) {
         return (canvas, at, p) -> {
             canvas.nextLayer();
             Lettering head = new Lettering(Face.SERIF_SEMIBOLD, at.type(22, 17), p.ink);
@@ -172,7 +172,7 @@ final class Sheets {
             Frame f = new Frame(at.of(60, 40), at.of(120, 80), w, h);
             sheet(canvas, at, p, f);
             double left = f.x + at.of(30, 22);
-            canvas.text(head, left, f.y + at.of(48, 36), name + " cannot be read");
+            canvas.text(head, left, f.y + at.of(48, 36), title);
             for (int i = 0; i < shown; i++) {
                 canvas.text(text, left, f.y + at.of(84, 62) + i * pitch, lines.get(i));
             }

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer;
+
+import foldwright.machine.Machine;
+import foldwright.machine.file.BadMachineFile;
+import foldwright.machine.file.MachineFile;
+import foldwright.viewer.gl.GlSurface;
+import foldwright.viewer.gl.NoGraphicsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Assumptions;
+
+/** What tests of pictures need: a headless context, or a reason to skip; and the demo machines. */
+public final class Headless {
+    private Headless() {}
+
+    /**
+     * A context; where there is none the test is skipped, or fails when FOLDWRIGHT_REQUIRE_GL is 1.
+     */
+    public static GlSurface open() {
+        try {
+            return GlSurface.headless();
+        } catch (NoGraphicsException e) {
+            if ("1".equals(System.getenv("FOLDWRIGHT_REQUIRE_GL"))) {
+                throw e;
+            }
+            Assumptions.abort(e.getMessage());
+            throw e;
+        }
+    }
+
+    /** The file of a demo machine. */
+    public static Path scene(String name) {
+        Path here = Path.of("scenes", name + ".json");
+        return Files.exists(here) ? here : Path.of("..", "scenes", name + ".json");
+    }
+
+    /** A demo machine. */
+    public static Machine machine(String name) {
+        try {
+            return MachineFile.read(scene(name)).machine();
+        } catch (BadMachineFile e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

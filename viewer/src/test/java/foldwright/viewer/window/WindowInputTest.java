@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import foldwright.machine.Machine;
+import foldwright.machine.file.MachineFile;
+import foldwright.viewer.Headless;
+import foldwright.viewer.render.View;
+import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.sheet.Layout;
+import foldwright.viewer.sheet.TableView;
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Drives the real window through the window system of a virtual display: drags the height scale,
+ * picks a pin, changes a number, saves, reloads. The window says in its title what is before the
+ * user; the test reads that.
+ */
+class WindowInputTest {
+    private static final int DISPLAY = 87;
+    private static final Layout LAYOUT = new Layout(1280, 720, 1);
+
+    @TempDir Path folder;
+    private Process display;
+    private Process window;
+    private String id;
+
+    private static boolean has(String program) {
+        for (String dir : System.getenv().getOrDefault("PATH", "").split(File.pathSeparator)) {
+            if (Files.isExecutable(Path.of(dir, program))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static void require() {
+        boolean there = has("Xvfb") && has("xdotool");
+        if (!there && "1".equals(System.getenv("FOLDWRIGHT_REQUIRE_GL"))) {
+            throw new AssertionError("Xvfb and xdotool are needed: apt-get install xvfb xdotool");
+        }
+        Assumptions.assumeTrue(there, "no virtual display here: apt-get install xvfb xdotool");
+    }
+
+    private String run(String... command) throws IOException, InterruptedException {
+        ProcessBuilder builder = new ProcessBuilder(command);
+        builder.environment().put("DISPLAY", ":" + DISPLAY);
+        builder.redirectErrorStream(true);
+        Process p = builder.start();
+        String out = new String(p.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        p.waitFor(20, TimeUnit.SECONDS);
+        return out.strip();
+    }
+
+    private void pointer(double x, double y) throws IOException, InterruptedException {
+        run("xdotool", "mousemove", "--window", id, "" + Math.round(x), "" + Math.round(y));
+        Thread.sleep(120);
+    }
+
+    private void drag(double x, double y, double toX, double toY)
+            throws IOException, InterruptedException {
+        pointer(x, y);
+        run("xdotool", "mousedown", "1");
+        for (int i = 1; i <= 4; i++) {
+            pointer(x + (toX - x) * i / 4, y + (toY - y) * i / 4);
+        }
+        run("xdotool", "mouseup", "1");
+    }
+
+    private void key(String... keys) throws IOException, InterruptedException {
+        for (String k : keys) {
+            run("xdotool", "key", "--window", id, k);
+            Thread.sleep(80);
+        }
+    }
+
+    private String title(Predicate<String> wanted) throws IOException, InterruptedException {
+        String now = "";
+        for (int i = 0; i < 150; i++) {
+            now = run("xdotool", "getwindowname", id);
+            if (wanted.test(now)) {
+                return now;
+            }
+            Thread.sleep(200);
+        }
+        return now;
+    }
+
+    private void open(Path file) throws IOException, InterruptedException {
+        display =
+                new ProcessBuilder("Xvfb", ":" + DISPLAY, "-screen", "0", "1280x720x24")
+                        .redirectErrorStream(true)
+                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                        .start();
+        Thread.sleep(1500);
+        List<String> java =
+                new ArrayList<>(
+                        List.of(
+                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                                "-cp",
+                                System.getProperty("java.class.path"),
+                                "foldwright.viewer.Main",
+                                "watch",
+                                file.toString()));
+        ProcessBuilder builder = new ProcessBuilder(java);
+        builder.environment().put("DISPLAY", ":" + DISPLAY);
+        builder.environment().put("XDG_CONFIG_HOME", folder.resolve("config").toString());
+        builder.redirectErrorStream(true).redirectOutput(folder.resolve("window.log").toFile());
+        window = builder.start();
+        for (int i = 0; i < 300 && (id == null || id.isEmpty()); i++) {
+            Thread.sleep(200);
+            id =
+                    run("xdotool", "search", "--onlyvisible", "--name", "Foldwright")
+                            .lines()
+                            .findFirst()
+                            .filter(l -> l.matches("\\d+"))
+                            .orElse("");
+        }
+        assertThat(id).as(Files.readString(folder.resolve("window.log"))).isNotEmpty();
+    }
+
+    private void close() {
+        if (window != null) {
+            window.destroy();
+        }
+        if (display != null) {
+            display.destroy();
+        }
+    }
+
+    @Test
+    void handsReachTheMachine() throws Exception {
+        require();
+        Path file = folder.resolve("bench.json");
+        Files.copy(Headless.scene("van-bench"), file);
+        try {
+            open(file);
+            dragTheTab();
+            pickAPin();
+            changeANumberUndoAndSave(file);
+            reloadWhenTheFileChanges(file);
+        } finally {
+            close();
+        }
+    }
+
+    private TableView table(Machine machine) {
+        return new TableView(LAYOUT, new MachineScene(machine));
+    }
+
+    private void dragTheTab() throws Exception {
+        var heights = table(Headless.machine("van-bench")).heights();
+        key("Up");
+        drag(LAYOUT.scaleX() + 6, heights.at(0.10), LAYOUT.scaleX() + 6, heights.at(0.20));
+        assertThat(title(t -> t.contains(" 200.") || t.contains(" 199.")))
+                .matches("bench.json, (199|200)\\.\\d mm - Foldwright");
+    }
+
+    private void pickAPin() throws Exception {
+        MachineScene scene = new MachineScene(Headless.machine("van-bench"));
+        scene.place(0.20);
+        View view = new TableView(LAYOUT, scene).view(View.Stance.home(), 1, 0, 0);
+        var j = scene.lift().joints();
+        double z = scene.machine().base().pinHeight() + j.z[1] / 2;
+        double x = (j.fixedX[0] + j.slidingX[1]) / 2;
+        pointer(view.x(x, -scene.shape().outside(), z), view.y(x, -scene.shape().outside(), z));
+        run("xdotool", "click", "1");
+        assertThat(title(t -> t.contains("centre pin 1"))).contains("centre pin 1");
+        key("Escape");
+    }
+
+    private void changeANumberUndoAndSave(Path file) throws Exception {
+        double y = LAYOUT.rulesTop() + LAYOUT.of(87, 59);
+        double left = LAYOUT.left(40, 27);
+        // Thread friction is the fourth rule.
+        double x = left + 3 * LAYOUT.of(290, 201);
+        drag(x + 86, y, x + 30, y);
+        assertThat(title(t -> t.contains("(changed)"))).contains("(changed)");
+        key("ctrl+z");
+        assertThat(title(t -> !t.contains("(changed)"))).doesNotContain("(changed)");
+        key("ctrl+y");
+        assertThat(title(t -> t.contains("(changed)"))).contains("(changed)");
+        key("ctrl+s");
+        key("Return");
+        assertThat(title(t -> t.startsWith("bench-2.json"))).startsWith("bench-2.json,");
+        String before = Files.readString(file);
+        String after = Files.readString(folder.resolve("bench-2.json"));
+        assertThat(after.lines().count()).isEqualTo(before.lines().count());
+        assertThat(after).contains("// Every value carries its unit.");
+        double friction =
+                MachineFile.read(folder.resolve("bench-2.json"))
+                        .machine()
+                        .drive()
+                        .screw()
+                        .nut()
+                        .friction();
+        assertThat(friction).isBetween(0.06, 0.12);
+    }
+
+    private void reloadWhenTheFileChanges(Path file) throws Exception {
+        Path now = folder.resolve("bench-2.json");
+        String text = Files.readString(now);
+        Files.writeString(
+                now, text.replace("\"high\": \"46.0 deg\" }", "\"high\": \"30.0 deg\" }"));
+        // 2 x 190 mm x sin 30 deg: the deck, at 200 mm, is brought down to the new top.
+        assertThat(title(t -> t.contains(" 190.0 mm"))).contains(" 190.0 mm");
+        assertThat(file).exists();
+    }
+}
