@@ -5,6 +5,7 @@ import foldwright.lift.Direction;
 import foldwright.lift.FoldResult;
 import foldwright.lift.ForceCurve;
 import foldwright.lift.HoldResult;
+import foldwright.lift.LiftSolver;
 import foldwright.machine.Machine;
 import foldwright.study.Runs;
 
@@ -12,7 +13,7 @@ import foldwright.study.Runs;
 final class LiftRuns implements Runs {
     @Override
     public ForceCurve curve(Machine machine) {
-        throw new BadInput("this build has no solver of the lift yet");
+        return new LiftSolver(machine).curve();
     }
 
     @Override
