@@ -243,6 +243,32 @@ final class Assembly {
                 load[k + 2] - j[n + 6] * ax - j[n + 7] * ay - j[n + 8] * az - wx * hy + wy * hx;
     }
 
+    /** M u for displacements from body 1 on. */
+    void massTimes(double[] u, double[] out) {
+        for (int i = 1; i < bodies; i++) {
+            int k = 6 * i - 6;
+            int n = 9 * i;
+            for (int c = 0; c < 3; c++) {
+                out[k + c] = mass[i] * u[k + c];
+                out[k + 3 + c] =
+                        inertia[n + 3 * c] * u[k + 3]
+                                + inertia[n + 3 * c + 1] * u[k + 4]
+                                + inertia[n + 3 * c + 2] * u[k + 5];
+            }
+        }
+    }
+
+    /** u' M w for displacements from body 1 on. */
+    double massProduct(double[] u, double[] w) {
+        double[] mw = new double[6 * bodies - 6];
+        massTimes(w, mw);
+        double sum = 0;
+        for (int i = 0; i < mw.length; i++) {
+            sum += u[i] * mw[i];
+        }
+        return sum;
+    }
+
     /** Largest multiplier [N, N m]. */
     double largestLoad() {
         double most = 0;
