@@ -22,17 +22,24 @@ import org.apache.commons.math3.linear.EigenDecomposition;
 public final class Linearisation {
     private static final double SIGMA = 10;
 
-    /** Eigenvalue shift of the mode search [1/s2], which makes free motion regular. */
-    private static final double SHIFT = 1;
+    /**
+     * First eigenvalue shift of the mode search [1/s2], which makes free motion regular; raised a
+     * hundredfold while the factorisation, which does not pivot, meets a zero.
+     */
+    private static final double FIRST_SHIFT = 1;
 
     /** Vectors beyond those asked for. */
     private static final int SPARE = 6;
+
+    /** Modes more than 1/sqrt of this faster than the slowest are rounding, and left out. */
+    private static final double VANISHED = 1e-7;
 
     private static final int MOST_ROUNDS = 300;
     private static final int MOST_SWEEPS = 400;
     private final Assembly asm;
     private final Kkt kkt;
     private final State state;
+    private double shift;
 
     /** Takes the pose, loads and contact states of an equilibrium; friction as it is set now. */
     public Linearisation(Mechanism mechanism, Equilibrium at) {
@@ -59,8 +66,8 @@ public final class Linearisation {
     }
 
     /**
-     * Compliance seen at a point: displacement [m] and turn [rad] of the point in the base frame (rows)
-     * per unit force [N] and moment [N m] on it (columns), x, y, z each.
+     * Compliance seen at a point: displacement [m] and turn [rad] of the point in the base frame
+     * (rows) per unit force [N] and moment [N m] on it (columns), x, y, z each.
      */
     public double[][] compliance(Marker at) {
         kkt.fillStatic(state, SIGMA);
@@ -81,7 +88,9 @@ public final class Linearisation {
         return c;
     }
 
-    /** Right-hand side for unit {@code j} (force x, y, z, moment x, y, z; base frame) at a marker. */
+    /**
+     * Right-hand side for unit {@code j} (force x, y, z, moment x, y, z; base frame) at a marker.
+     */
     private double[] unitLoad(Marker at, int j) {
         Vec3 e = new Vec3(j % 3 == 0 ? 1 : 0, j % 3 == 1 ? 1 : 0, j % 3 == 2 ? 1 : 0);
         Rotation turn = state.pose(at.body()).attitude();
@@ -121,13 +130,12 @@ public final class Linearisation {
     }
 
     /**
-     * The {@code count} slowest modes, or all if there are fewer, slowest first (unstable ones before
-     * all); subspace iteration with the sparse factor.
+     * The {@code count} slowest modes, or all if there are fewer, slowest first (unstable ones
+     * before all); subspace iteration with the sparse factor.
      */
     public List<Mode> modes(int count) {
-        kkt.fill(state, SHIFT, 1, 0, 0);
-        kkt.factor();
         int n = 6 * (asm.bodies - 1);
+        factorShifted(n);
         List<double[]> space = startSpace(Math.min(n, count + SPARE), n);
         double[] values = new double[0];
         for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -147,6 +155,20 @@ public final class Linearisation {
         return report(space, values, count);
     }
 
+    private void factorShifted(int n) {
+        shift = FIRST_SHIFT / 100;
+        double size;
+        do {
+            shift *= 100;
+            kkt.fill(state, shift, 1, 0, 0);
+            kkt.factor();
+            double[] rhs = new double[kkt.dimension()];
+            asm.massTimes(startSpace(1, n).get(0), rhs);
+            kkt.solve(rhs);
+            size = Arrays.stream(rhs).map(Math::abs).sum();
+        } while (!(size < 1e12) && shift < 1e12);
+    }
+
     private List<double[]> startSpace(int size, int n) {
         Random random = new Random(1);
         List<double[]> space = new ArrayList<>();
@@ -161,8 +183,8 @@ public final class Linearisation {
     }
 
     /**
-     * Rayleigh-Ritz on the span of {@code next}: replaces {@code space} by its best vectors, returns
-     * their eigenvalues omega2, slowest first.
+     * Rayleigh-Ritz on the span of {@code next}: replaces {@code space} by its best vectors,
+     * returns their eigenvalues omega2, slowest first.
      */
     private double[] ritz(List<double[]> space, List<double[]> next) {
         List<double[]> basis = orthonormal(next);
@@ -181,7 +203,7 @@ public final class Linearisation {
         Integer[] order = new Integer[p];
         Arrays.setAll(order, i -> i);
         double[] omega2 = new double[p];
-        Arrays.setAll(omega2, i -> 1 / eigen.getRealEigenvalue(i) - SHIFT);
+        Arrays.setAll(omega2, i -> 1 / eigen.getRealEigenvalue(i) - shift);
         Arrays.sort(order, (i, j) -> Double.compare(omega2[i], omega2[j]));
         space.clear();
         double[] sorted = new double[p];
@@ -216,7 +238,7 @@ public final class Linearisation {
                 }
             }
             double size = Math.sqrt(asm.massProduct(u, u));
-            if (size > 1e-9 * first) {
+            if (size > VANISHED * first) {
                 for (int i = 0; i < u.length; i++) {
                     u[i] /= size;
                 }
@@ -226,11 +248,11 @@ public final class Linearisation {
         return basis;
     }
 
-    private static boolean settled(double[] before, double[] now, int count) {
+    private boolean settled(double[] before, double[] now, int count) {
         int n = Math.min(count, Math.min(before.length, now.length));
         boolean same = before.length > 0;
         for (int i = 0; i < n; i++) {
-            same &= Math.abs(now[i] - before[i]) <= 1e-11 * (Math.abs(now[i]) + SHIFT);
+            same &= Math.abs(now[i] - before[i]) <= 1e-11 * (Math.abs(now[i]) + shift);
         }
         return same;
     }

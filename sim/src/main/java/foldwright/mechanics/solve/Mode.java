@@ -7,8 +7,8 @@ import java.util.List;
  * A mode of small motion.
  *
  * @param omega2 square of the angular frequency [1/s2]; negative: the motion grows
- * @param shape displacement of the centre [base frame] and turn [body axes] of each body from body 1
- *     on, six numbers each, of unit modal mass
+ * @param shape displacement of the centre [base frame] and turn [body axes] of each body from body
+ *     1 on, six numbers each, of unit modal mass
  */
 public record Mode(double omega2, List<Double> shape) {
     public Mode {

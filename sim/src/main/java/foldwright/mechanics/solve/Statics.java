@@ -65,6 +65,7 @@ public final class Statics {
         double before = Double.MAX_VALUE;
         double e = Double.NaN;
         int i = 0;
+        int stiffer = 0;
         while (i++ < MOST) {
             for (Friction f : asm.frictions) {
                 f.load(asm.lambda, 0);
@@ -75,7 +76,15 @@ public final class Statics {
             boolean settled = decide();
             e = newton.move(s);
             if (!(e < 1e6)) {
-                break;
+                // the factorisation does not pivot: a softening load met a zero; start stiffer
+                if (stiffer++ > 3) {
+                    break;
+                }
+                s.set(guess);
+                s.rest();
+                Arrays.fill(asm.lambda, 0);
+                sigma = SIGMA * Math.pow(30, stiffer);
+                continue;
             }
             if (settled && e < 1e-10 && dl <= 1e-9 * asm.largestLoad() + 1e-9
                     || settled && e < 1e-15) {

@@ -14,10 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Bricard's overconstrained loop: five thin rods of 1 m and 1 kg along the edges of a cube, six hinges
- * square to both rods they join, gravity along -y. By count it has no freedom; it moves with one.
+ * Bricard's overconstrained loop: five thin rods of 1 m and 1 kg along the edges of a cube, six
+ * hinges square to both rods they join, gravity along -y. By count it has no freedom; it moves with
+ * one.
  *
- * <p>Source: multibody benchmark library of the University of A Coruna, problem A04; R. Bricard, 1897.
+ * <p>Source: multibody benchmark library of the University of A Coruna, problem A04; R. Bricard,
+ * 1897.
  */
 public final class Bricard {
     private static final Vec3[] NODES = {

@@ -34,22 +34,19 @@ public final class Governor {
         mechanism.gravity(new Vec3(0, 0, -9.81));
         Vec3 bar = new Vec3(1, .01, .01);
         MassProperties prism = MassProperties.block(.3, new Vec3(.5, 0, 0), bar);
-        MassProperties flying =
-                prism.plus(MassProperties.point(5, new Vec3(1, 0, 0)));
+        MassProperties flying = prism.plus(MassProperties.point(5, new Vec3(1, 0, 0)));
         Pose down = new Pose(Vec3.ZERO, Rotation.about(Vec3.Y, Math.PI / 2));
         shaft = mechanism.body("shaft", down, prism);
         rod = mechanism.body("rod", new Pose(Vec3.ZERO, Rotation.about(Vec3.Y, ANGLE)), flying);
         Rotation back = Rotation.about(Vec3.Y, Math.PI - ANGLE);
         other = mechanism.body("other rod", new Pose(Vec3.ZERO, back), flying);
-        MassProperties cube =
-                new MassProperties(3, Vec3.ZERO, Inertia.principal(.005, .005, .005));
+        MassProperties cube = new MassProperties(3, Vec3.ZERO, Inertia.principal(.005, .005, .005));
         slider = mechanism.body("slider", Pose.at(new Vec3(0, 0, -.5)), cube);
         Body base = mechanism.base();
         mechanism.joint("bearing", JointKind.REVOLUTE, base, shaft, Vec3.ZERO, Vec3.Z);
         mechanism.joint("hinge", JointKind.REVOLUTE, shaft, rod, Vec3.ZERO, Vec3.Y);
         mechanism.joint("other hinge", JointKind.REVOLUTE, shaft, other, Vec3.ZERO, Vec3.Y);
-        mechanism.joint(
-                "sleeve", JointKind.PRISMATIC, shaft, slider, new Vec3(0, 0, -.5), Vec3.Z);
+        mechanism.joint("sleeve", JointKind.PRISMATIC, shaft, slider, new Vec3(0, 0, -.5), Vec3.Z);
         spring("spring", rod);
         spring("other spring", other);
     }
@@ -75,7 +72,9 @@ public final class Governor {
     public double[] readings(State s) {
         Vec3 tip = s.point(rod.marker(new Vec3(1, 0, 0)));
         return new double[] {
-            Math.asin(-tip.z()), -s.point(slider.marker(Vec3.ZERO)).z(), s.angularVelocity(shaft).z()
+            Math.asin(-tip.z()),
+            -s.point(slider.marker(Vec3.ZERO)).z(),
+            s.angularVelocity(shaft).z()
         };
     }
 

@@ -14,7 +14,9 @@ import foldwright.mechanics.solve.Stepper;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Chain of point masses of 1 kg on massless bars of 1 m, gravity along -y, hinged at the origin. */
+/**
+ * Chain of point masses of 1 kg on massless bars of 1 m, gravity along -y, hinged at the origin.
+ */
 public final class Pendulums {
     private final Mechanism mechanism = new Mechanism();
     private final List<Body> bars = new ArrayList<>();

@@ -8,7 +8,9 @@ import foldwright.mechanics.body.Marker;
 import foldwright.mechanics.body.MassProperties;
 import foldwright.mechanics.body.Pose;
 import foldwright.mechanics.body.Rotation;
+import foldwright.mechanics.body.State;
 import foldwright.mechanics.body.Vec3;
+import foldwright.mechanics.force.Laws;
 import foldwright.mechanics.joint.Coordinate;
 import foldwright.mechanics.joint.Driver;
 import foldwright.mechanics.joint.Freedom;
@@ -16,6 +18,7 @@ import foldwright.mechanics.joint.JointKind;
 import foldwright.mechanics.joint.PairJoint;
 import foldwright.mechanics.joint.PrescribedMotion;
 import foldwright.mechanics.solve.Equilibrium;
+import foldwright.mechanics.solve.Kinetostatics;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,7 +27,7 @@ import java.util.List;
  * slot, platform pinned at the left top node and in a slot at the right one; every pin is a full
  * three-dimensional hinge, so the closed loops are redundant.
  */
-final class Scissor {
+public final class Scissor {
     static final double GRAVITY = 9.81;
 
     /**
@@ -36,7 +39,7 @@ final class Scissor {
      * @param loadAt place of the platform's centre of mass, from the left, as a share of the span
      *     [1]
      */
-    record Case(
+    public record Case(
             int stages,
             double arm,
             double angle,
@@ -57,7 +60,7 @@ final class Scissor {
     private final double span;
     private final double rise;
 
-    Scissor(Case set) {
+    public Scissor(Case set) {
         this.set = set;
         span = set.arm() * Math.cos(set.angle());
         rise = set.arm() * Math.sin(set.angle());
@@ -135,12 +138,43 @@ final class Scissor {
         return new Pose(node(1, 0), Rotation.frame(Vec3.X));
     }
 
-    /**
-     * Force of A on B at a pin whose A is turned by {@code angle} from the base [N, base frame].
-     */
-    Vec3 force(Equilibrium e, PairJoint pin, Body a) {
-        Vec3 own =
-                new Vec3(e.load(pin, Freedom.TX), e.load(pin, Freedom.TY), e.load(pin, Freedom.TZ));
-        return own;
+    /** Load of a pin on its second body, along base axes as they were at assembly [N]. */
+    public static Vec3 force(Equilibrium e, PairJoint pin) {
+        return new Vec3(e.load(pin, Freedom.TX), e.load(pin, Freedom.TY), e.load(pin, Freedom.TZ));
+    }
+
+    /** Pull of the drive on the foot, inwards [N]. */
+    public double pull(Equilibrium e) {
+        return -e.load(foot);
+    }
+
+    /** Balance at the assembly angle with the foot at a rate [m/s] and acceleration [m/s2]. */
+    public Equilibrium moving(double rate, double acceleration) {
+        foot.follow(PrescribedMotion.uniform(span, rate, acceleration));
+        return new Kinetostatics(mechanism)
+                .solve(mechanism.start(), Kinetostatics.Inertia.INCLUDED)
+                .balance();
+    }
+
+    /** Height of the platform's pin above the left foot [m]. */
+    public double height(State s) {
+        return s.point(platform.marker(Vec3.ZERO)).y();
+    }
+
+    /** Distance of the feet [m]. */
+    public double footDistance(State s) {
+        return footTravel.value(s);
+    }
+
+    /** Arm angle from the distance of the feet [rad]. */
+    public double angle(State s) {
+        return Math.acos(footDistance(s) / set.arm());
+    }
+
+    /** Spring between the feet, drive let go: rate [N/m], free length [m]. */
+    public Scissor withSpring(double rate, double free) {
+        foot.release();
+        mechanism.law("spring", footTravel, Laws.spring(rate, free, 0));
+        return this;
     }
 }

@@ -37,8 +37,8 @@ public final class Tops {
     }
 
     /**
-     * Top with its point on a ball joint, leaning 25 deg in the y-z plane, spinning at 150 rad/s about
-     * its axis and precessing at {@code precession} [rad/s] about the vertical z.
+     * Top with its point on a ball joint, leaning 25 deg in the y-z plane, spinning at 150 rad/s
+     * about its axis and precessing at {@code precession} [rad/s] about the vertical z.
      */
     public static Stepper heavy(double precession, double step) {
         Mechanism m = new Mechanism();

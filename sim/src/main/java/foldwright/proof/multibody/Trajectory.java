@@ -11,8 +11,8 @@ public final class Trajectory {
 
     /**
      * Largest absolute difference, up to {@code end} [s], between columns of the curve from {@code
-     * column} on and what {@code read} takes from the state at the same instants; not a number if the
-     * run fails.
+     * column} on and what {@code read} takes from the state at the same instants; not a number if
+     * the run fails.
      */
     public static double deviation(
             Stepper run,
