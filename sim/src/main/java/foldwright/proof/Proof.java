@@ -19,6 +19,8 @@ public final class Proof {
                 new BeltChapter(),
                 new BeamChapter(),
                 new SafetyChapter(),
-                new MotionChapter());
+                new MotionChapter(),
+                new MultibodyMotionChapter(),
+                new MultibodyLoadsChapter());
     }
 }

@@ -28,7 +28,7 @@ import java.util.List;
  * three-dimensional hinge, so the closed loops are redundant.
  */
 public final class Scissor {
-    static final double GRAVITY = 9.81;
+    public static final double GRAVITY = 9.81;
 
     /**
      * @param stages number of X's
@@ -47,15 +47,15 @@ public final class Scissor {
             double platformMass,
             double loadAt) {}
 
-    final Mechanism mechanism = new Mechanism();
-    final List<PairJoint> centres = new ArrayList<>();
-    final List<PairJoint> lefts = new ArrayList<>();
-    final List<PairJoint> rights = new ArrayList<>();
-    final PairJoint leftFoot;
-    final PairJoint rightFoot;
-    final Driver foot;
-    final Coordinate footTravel;
-    final Body platform;
+    public final Mechanism mechanism = new Mechanism();
+    public final List<PairJoint> centres = new ArrayList<>();
+    public final List<PairJoint> lefts = new ArrayList<>();
+    public final List<PairJoint> rights = new ArrayList<>();
+    public final PairJoint leftFoot;
+    public final PairJoint rightFoot;
+    public final Driver foot;
+    public final Coordinate footTravel;
+    public final Body platform;
     private final Case set;
     private final double span;
     private final double rise;
