@@ -19,6 +19,7 @@ final class AxleArrays {
 
     final int count;
     final double[] inertia;
+    final double[] perInertia;
     final double[] drag;
     final double[] stick;
     final int motors;
@@ -36,6 +37,7 @@ final class AxleArrays {
     AxleArrays(BeltSystem system, GantryModel model, BeltArrays belts) {
         count = system.axleNames().size();
         inertia = new double[count + 1];
+        perInertia = new double[count + 1];
         drag = new double[count + 1];
         stick = new double[count + 1];
         addWheels(system, model);
@@ -71,6 +73,7 @@ final class AxleArrays {
                 inertia[i] = LEAST_MASS * arm(belts, i) * arm(belts, i);
             }
             stick[i] = STICK * inertia[i];
+            perInertia[i] = 1 / inertia[i];
         }
         inertia[count] = 1;
     }

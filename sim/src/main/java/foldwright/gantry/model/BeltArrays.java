@@ -19,7 +19,17 @@ final class BeltArrays {
     /** Skew at which the stiffness of the pretension is measured [rad]. */
     private static final double PROBE = 1e-3;
 
+    /** Numbers of a section in {@link #data}: row, offset, arms, pretension, EA, length law. */
+    static final int STRIDE = 14;
+
     final int count;
+
+    /** What a step reads, section after section, in the order of {@link #STRIDE}. */
+    final double[] data;
+
+    /** Axle at the start and at the end of each section. */
+    final int[] ends;
+
     final double[] row;
     final double[] offset;
     final int[] startAxle;
@@ -51,6 +61,8 @@ final class BeltArrays {
         carriage = model.carriage();
         List<Section> sections = system.sections();
         count = sections.size();
+        data = new double[STRIDE * count];
+        ends = new int[2 * count];
         row = new double[6 * count];
         offset = new double[count];
         startAxle = new int[count];
@@ -76,6 +88,18 @@ final class BeltArrays {
             ea[i] = model.layout().belts().get(s.belt()).stiffness();
         }
         constant = measureLengths();
+        for (int i = 0; i < count; i++) {
+            int at = STRIDE * i;
+            data[at + 7] = startArm[i];
+            data[at + 8] = endArm[i];
+            data[at + 9] = pretension[i];
+            data[at + 10] = ea[i];
+            data[at + 11] = length0[i];
+            data[at + 12] = lengthX[i];
+            data[at + 13] = lengthY[i];
+            ends[2 * i] = startAxle[i];
+            ends[2 * i + 1] = endAxle[i];
+        }
         pretensionStiffness = constant ? measureStiffness() : 0;
         Pose centre = system.reference();
         renew(
@@ -176,6 +200,8 @@ final class BeltArrays {
                             - g3 * xc
                             - g4 * yc
                             - row[at + 5] * yawC;
+            System.arraycopy(row, at, data, STRIDE * i, 6);
+            data[STRIDE * i + 6] = offset[i];
         }
     }
 }

@@ -59,11 +59,17 @@ public final class GantryKernel {
     private final double railMu;
     private final double carriageMu;
     final double massXb;
+    private final double perMassXb;
     final double massYb;
+    private final double perMassYb;
     final double inertiaB;
+    private final double perInertiaB;
     final double massXc;
+    private final double perMassXc;
     final double massYc;
+    private final double perMassYc;
     final double inertiaC;
+    private final double perInertiaC;
 
     // State. Positions at n, velocities at n - 1/2 before advance, accelerations at n.
     double xb;
@@ -147,6 +153,12 @@ public final class GantryKernel {
         massXc = model.carriage().mass() + idlers.massX();
         massYc = model.carriage().mass();
         inertiaC = model.carriage().yawInertia();
+        perMassXb = 1 / massXb;
+        perMassYb = 1 / massYb;
+        perInertiaB = 1 / inertiaB;
+        perMassXc = 1 / massXc;
+        perMassYc = 1 / massYc;
+        perInertiaC = 1 / inertiaC;
         int n = axles.count + 1;
         angle = new double[n];
         rate = new double[n];
@@ -239,13 +251,18 @@ public final class GantryKernel {
         }
     }
 
+    /** Nearest value within a limit to both sides; branches, for they are well predicted. */
+    private static double clip(double value, double limit) {
+        return value > limit ? limit : value < -limit ? -limit : value;
+    }
+
     private void evaluateAxles(double h, double half) {
         int n = axles.count;
         for (int a = 0; a < n; a++) {
             predicted[a] = rate[a] + half * acceleration[a];
             double f = bristle[a] + axles.stick[a] * h * rate[a];
             double limit = axles.drag[a];
-            f = Math.max(-limit, Math.min(limit, f));
+            f = clip(f, limit);
             bristle[a] = f;
             torque[a] = -f;
         }
@@ -255,7 +272,8 @@ public final class GantryKernel {
             int body = axles.motorBody[m];
             double carried = body < 0 ? 0 : body == 2 ? th : tc;
             double lag = axles.poles[m] * (command[m] - (angle[a] - carried));
-            furthest = Math.max(furthest, Math.abs(lag));
+            double far = Math.abs(lag);
+            furthest = far > furthest ? far : furthest;
             double t =
                     axles.curve[m].at(commandRate[m]) * FieldSine.of(lag)
                             + axles.motorDamping[m] * (commandRate[m] - predicted[a]);
@@ -289,7 +307,7 @@ public final class GantryKernel {
             double lever = oby + guide.along[j];
             double x = xb + obx - lever * th + guide.along[j] * squareness;
             double free = guide.lateralPlay[j];
-            double d = x - Math.max(-free, Math.min(free, x));
+            double d = x - clip(x, free);
             double f = guide.lateralStiffness[j] * (d + guideDamping * (uxb - lever * uth));
             sideX -= f;
             yawMoment += f * lever;
@@ -302,7 +320,7 @@ public final class GantryKernel {
         double yaw = th - squareness;
         for (int j = 0; j < guide.yawCount; j++) {
             double free = guide.yawPlay[j];
-            double d = yaw - Math.max(-free, Math.min(free, yaw));
+            double d = yaw - clip(yaw, free);
             yawMoment -= guide.yawStiffness[j] * (d + guideDamping * uth);
         }
         guideMoment = yawMoment;
@@ -315,8 +333,8 @@ public final class GantryKernel {
         double limitRight = rightFriction + railMu * right;
         double fl = bristleLeft + STICK * h * (vyb + armLeft * vth);
         double fr = bristleRight + STICK * h * (vyb + armRight * vth);
-        fl = Math.max(-limitLeft, Math.min(limitLeft, fl));
-        fr = Math.max(-limitRight, Math.min(limitRight, fr));
+        fl = clip(fl, limitLeft);
+        fr = clip(fr, limitRight);
         bristleLeft = fl;
         bristleRight = fr;
         fyb -= fl + fr;
@@ -332,8 +350,8 @@ public final class GantryKernel {
         double c = yc + ocy + ocx * tc - yb - oby - obx * th - s * th;
         double uc = uyc + ocx * utc - uyb - obx * uth - us * th - s * uth;
         double psi = tc - th;
-        double dc = c - Math.max(-carriageLateralPlay, Math.min(carriageLateralPlay, c));
-        double dpsi = psi - Math.max(-carriageYawPlay, Math.min(carriageYawPlay, psi));
+        double dc = c - clip(c, carriageLateralPlay);
+        double dpsi = psi - clip(psi, carriageYawPlay);
         dc += guideDamping * uc;
         dpsi += guideDamping * (utc - uth);
         double c11 = lateralCompliance;
@@ -355,7 +373,7 @@ public final class GantryKernel {
         carriagePlace = s;
         double limit = carriageFriction + carriageMu * Math.abs(n);
         double f = bristleCarriage + STICK * h * (vxc - ocy * vtc - vxb + oby * vth);
-        f = Math.max(-limit, Math.min(limit, f));
+        f = clip(f, limit);
         bristleCarriage = f;
         fxc += n * th - f;
         fxb += f - n * th;
@@ -368,7 +386,7 @@ public final class GantryKernel {
     private void evaluateBelts(
             double uxb, double uyb, double uth, double uxc, double uyc, double utc) {
         BeltArrays b = belts;
-        double[] row = b.row;
+        double[] tension = this.tension;
         double[] angle = this.angle;
         double[] torque = this.torque;
         double[] predicted = this.predicted;
@@ -386,19 +404,21 @@ public final class GantryKernel {
         double cx = 0;
         double cy = 0;
         double ct = 0;
-        for (int i = 0, k = 0; i < b.count; i++, k += 6) {
-            double g0 = row[k];
-            double g1 = row[k + 1];
-            double g2 = row[k + 2];
-            double g3 = row[k + 3];
-            double g4 = row[k + 4];
-            double g5 = row[k + 5];
-            int sa = b.startAxle[i];
-            int ea = b.endAxle[i];
-            double sArm = b.startArm[i];
-            double eArm = b.endArm[i];
+        double[] data = b.data;
+        int[] ends = b.ends;
+        for (int i = 0, k = 0; i < tension.length; i++, k += BeltArrays.STRIDE) {
+            double g0 = data[k];
+            double g1 = data[k + 1];
+            double g2 = data[k + 2];
+            double g3 = data[k + 3];
+            double g4 = data[k + 4];
+            double g5 = data[k + 5];
+            double sArm = data[k + 7];
+            double eArm = data[k + 8];
+            int sa = ends[2 * i];
+            int ea = ends[2 * i + 1];
             double e =
-                    (b.offset[i] + g1 * yb + g4 * yc)
+                    (data[k + 6] + g1 * yb + g4 * yc)
                             + (g0 * xb + g3 * xc)
                             + (g2 * th + g5 * tc)
                             + (sArm * angle[sa] + eArm * angle[ea]);
@@ -407,8 +427,9 @@ public final class GantryKernel {
                             + (g1 * uyb + g4 * uyc)
                             + (g2 * uth + g5 * utc)
                             + (sArm * predicted[sa] + eArm * predicted[ea]);
-            double k0 = b.ea[i] / (b.length0[i] + b.lengthX[i] * x + b.lengthY[i] * y);
-            double t = Math.max(0, b.pretension[i] + k0 * (e + beltDamping * u));
+            double k0 = data[k + 10] / (data[k + 11] + data[k + 12] * x + data[k + 13] * y);
+            double t = data[k + 9] + k0 * (e + beltDamping * u);
+            t = t < 0 ? 0 : t;
             tension[i] = t;
             px += t * g0;
             py += t * g1;
@@ -429,12 +450,12 @@ public final class GantryKernel {
 
     /** One step of h with the forces of the last evaluation [s]. */
     public void advance(double h) {
-        axb = fxb / massXb;
-        ayb = fyb / massYb;
-        ath = fth / inertiaB;
-        axc = fxc / massXc;
-        ayc = fyc / massYc;
-        atc = ftc / inertiaC;
+        axb = fxb * perMassXb;
+        ayb = fyb * perMassYb;
+        ath = fth * perInertiaB;
+        axc = fxc * perMassXc;
+        ayc = fyc * perMassYc;
+        atc = ftc * perInertiaC;
         vxb += h * axb;
         vyb += h * ayb;
         vth += h * ath;
@@ -448,7 +469,7 @@ public final class GantryKernel {
         yc += h * vyc;
         tc += h * vtc;
         for (int a = 0; a < axles.count; a++) {
-            double acc = torque[a] / axles.inertia[a];
+            double acc = torque[a] * axles.perInertia[a];
             acceleration[a] = acc;
             double v = rate[a] + h * acc;
             rate[a] = v;

@@ -62,7 +62,7 @@ public final class ToothHold {
         for (int k = 0; k < wrap.length; k++) {
             double a = kernel.tension(arriving[k]);
             double b = kernel.tension(leaving[k]);
-            double held = Math.min(a, b) * wrap[k];
+            double held = (a < b ? a : b) * wrap[k];
             double pushed = Math.abs(a - b) * PUSH;
             // Compared by products first: a division only where a new low is near.
             if (held < least * pushed) {

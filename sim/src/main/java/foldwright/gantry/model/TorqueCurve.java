@@ -44,7 +44,8 @@ public final class TorqueCurve {
 
     /** Torque at a speed of either sign [N m]. */
     public double at(double speed) {
-        double place = Math.min(Math.abs(speed), fastest) * perSpeed;
+        double size = Math.abs(speed);
+        double place = (size < fastest ? size : fastest) * perSpeed;
         int i = (int) place;
         return torque[i] + (place - i) * (torque[i + 1] - torque[i]);
     }

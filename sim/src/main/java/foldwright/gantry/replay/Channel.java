@@ -17,10 +17,14 @@ final class Channel {
         saved = new double[savedSize];
     }
 
-    /** Counts a value; true where it is the largest so far. */
-    boolean add(double value) {
+    /** Counts a value into the distribution. */
+    void count(double value) {
         histogram.add(value);
         sumOfSquares += value * value;
+    }
+
+    /** Whether a value is the largest so far. */
+    boolean exceeds(double value) {
         double s = Math.abs(value);
         if (s > size) {
             size = s;

@@ -23,10 +23,13 @@ public final class ErrorMap {
     }
 
     void add(double x, double y, double error) {
-        int i = (int) Math.max(0, Math.min(CELLS - 1, (x - x0) * perX));
-        int j = (int) Math.max(0, Math.min(CELLS - 1, (y - y0) * perY));
+        int i = Math.max(0, Math.min(CELLS - 1, (int) ((x - x0) * perX)));
+        int j = Math.max(0, Math.min(CELLS - 1, (int) ((y - y0) * perY)));
         int cell = j * CELLS + i;
-        largest[cell] = Math.max(largest[cell], (float) error);
+        float e = (float) error;
+        if (e > largest[cell]) {
+            largest[cell] = e;
+        }
         visits[cell]++;
     }
 

@@ -32,16 +32,16 @@ final class EventWatch {
         double most = least;
         for (int i = 1; i < slack.length; i++) {
             double t = kernel.tension(i);
-            least = Math.min(least, t);
-            most = Math.max(most, t);
+            least = t < least ? t : least;
+            most = t > most ? t : most;
         }
         if (least <= 0 || leastTension <= 0) {
             countSlack(line);
         }
-        leastTension = Math.min(leastTension, least);
-        mostTension = Math.max(mostTension, most);
+        leastTension = least < leastTension ? least : leastTension;
+        mostTension = most > mostTension ? most : mostTension;
         double margin = teeth.leastMargin(kernel);
-        leastMargin = Math.min(leastMargin, margin);
+        leastMargin = margin < leastMargin ? margin : leastMargin;
         if (margin < 1 != climbing) {
             climbing = !climbing;
             if (climbing && toothJumps++ == 0) {

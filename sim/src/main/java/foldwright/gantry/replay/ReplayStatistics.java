@@ -7,8 +7,14 @@ import foldwright.gantry.model.Stability;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Running statistics of a replay, bounded in memory and without allocation. */
+/**
+ * Running statistics of a replay, bounded in memory and without allocation. Largest values look at
+ * every step, distributions at every fourth.
+ */
 public final class ReplayStatistics {
+    /** Distributions take every fourth step: 0.4 ms against modes under 300 Hz. */
+    private static final long EVERY = 3;
+
     private final GantryKernel kernel;
     private final double span;
     private final Channel skew;
@@ -18,6 +24,7 @@ public final class ReplayStatistics {
     private final ErrorMap map;
     private final EventWatch events;
     private final double[] motors;
+    private long added;
     private double guideMoment;
     private double carriageForce;
     private double carriageMoment;
@@ -50,18 +57,29 @@ public final class ReplayStatistics {
         keep(errorX, dx, time, line, x, y);
         keep(errorY, dy, time, line, x, y);
         keep(error, off, time, line, x, y);
+        if ((++added & EVERY) == 0) {
+            skew.count(k.skew() * span);
+            errorX.count(dx);
+            errorY.count(dy);
+            error.count(off);
+        }
         map.add(x, y, off);
         events.look(line);
         for (int m = 0; m < motors.length; m++) {
-            motors[m] = Math.max(motors[m], Math.abs(k.motorTorque(m)));
+            motors[m] = larger(motors[m], k.motorTorque(m));
         }
-        guideMoment = Math.max(guideMoment, Math.abs(k.guideMoment()));
-        carriageForce = Math.max(carriageForce, Math.abs(k.carriageForce()));
-        carriageMoment = Math.max(carriageMoment, Math.abs(k.carriageMoment()));
+        guideMoment = larger(guideMoment, k.guideMoment());
+        carriageForce = larger(carriageForce, k.carriageForce());
+        carriageMoment = larger(carriageMoment, k.carriageMoment());
+    }
+
+    private static double larger(double size, double value) {
+        double s = Math.abs(value);
+        return s > size ? s : size;
     }
 
     private void keep(Channel c, double value, double time, long line, double x, double y) {
-        if (c.add(value)) {
+        if (c.exceeds(value)) {
             c.note(time, line, x, y);
             kernel.save(c.saved());
         }
