@@ -20,6 +20,7 @@ public final class Proof {
                 new BeamChapter(),
                 new SafetyChapter(),
                 new MotionChapter(),
+                new GantryChapter(),
                 new MultibodyMotionChapter(),
                 new MultibodyLoadsChapter());
     }
