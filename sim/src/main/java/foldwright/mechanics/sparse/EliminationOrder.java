@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.mechanics.sparse;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.PriorityQueue;
 
 /**
@@ -41,7 +39,10 @@ final class EliminationOrder {
     private final int[] touched;
     private final boolean[] gone;
     private final PriorityQueue<Candidate> queue;
-    private final List<Integer> waiting = new ArrayList<>();
+    private final int[][] original;
+    private final int[] bodiesLeft;
+    private int[] waiting = new int[16];
+    private int waitingCount;
     private final int[] sequence;
     private final int[][] borders;
 
@@ -50,8 +51,15 @@ final class EliminationOrder {
         this.openJoints = openJoints;
         int n = pattern.blocks();
         rule = new RankRule(pattern);
-        adjacent = new int[n][];
-        Arrays.setAll(adjacent, pattern::neighbours);
+        original = new int[n][];
+        Arrays.setAll(original, pattern::neighbours);
+        adjacent = original.clone();
+        bodiesLeft = new int[n];
+        for (int b = 0; b < n; b++) {
+            for (int u : pattern.isJoint(b) ? new int[0] : original[b]) {
+                bodiesLeft[u]++;
+            }
+        }
         stamp = new int[n];
         touched = new int[n];
         gone = new boolean[n];
@@ -101,7 +109,10 @@ final class EliminationOrder {
                 sequence[done++] = c.block;
                 eliminate(c.block, done);
             } else {
-                waiting.add(c.block);
+                if (waitingCount == waiting.length) {
+                    waiting = Arrays.copyOf(waiting, 2 * waitingCount);
+                }
+                waiting[waitingCount++] = c.block;
             }
         }
     }
@@ -111,17 +122,11 @@ final class EliminationOrder {
             rule.eliminateBody(block);
             return true;
         }
-        if (openJoints == OpenJoints.HELD_BACK) {
-            for (int b : pattern.neighbours(block)) {
-                if (!pattern.isJoint(b) && !gone[b]) {
-                    return false;
-                }
-            }
-        }
-        return rule.eliminateJoint(block);
+        boolean held = openJoints == OpenJoints.HELD_BACK && bodiesLeft[block] > 0;
+        return !held && rule.eliminateJoint(block);
     }
 
-    /** Turns the neighbours of a block into a clique and asks again for the joints that waited. */
+    /** Turns the neighbours of a block into a clique. */
     private void eliminate(int block, int time) {
         gone[block] = true;
         int[] border = adjacent[block];
@@ -133,9 +138,25 @@ final class EliminationOrder {
             offer(u);
         }
         if (!pattern.isJoint(block)) {
-            waiting.forEach(this::offer);
-            waiting.clear();
+            for (int u : original[block]) {
+                bodiesLeft[u]--;
+            }
+            askAgain(block);
         }
+    }
+
+    /** Offers those waiting joints again whose answer may change now that a body is gone. */
+    private void askAgain(int body) {
+        int kept = 0;
+        for (int w = 0; w < waitingCount; w++) {
+            int joint = waiting[w];
+            if (!rule.concerns(joint, body)) {
+                waiting[kept++] = joint;
+            } else if (!gone[joint]) {
+                offer(joint);
+            }
+        }
+        waitingCount = kept;
     }
 
     private void offer(int block) {

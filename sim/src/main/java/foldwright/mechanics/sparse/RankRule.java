@@ -94,6 +94,17 @@ final class RankRule {
         }
     }
 
+    /** Whether the elimination of a body may have changed what is allowed to a joint. */
+    boolean concerns(int joint, int body) {
+        int root = find(body);
+        for (int b : bodiesOf[joint]) {
+            if (gone[b] && find(b) == root) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void record(int joint, int opens, int unclaims) {
         gone[joint] = true;
         if (absentBodies[joint] > 0) {
