@@ -14,6 +14,11 @@ import java.util.Arrays;
  * however hard it is driven.
  */
 final class FrictionLoop {
+    /** The power iteration goes in strides of 2^7 steps, at most this many. */
+    private static final int SQUARINGS = 7;
+
+    private static final int ROUNDS = 16;
+
     private final Assembly asm;
     private final Kkt kkt;
     private final Friction[] frictions;
@@ -175,7 +180,8 @@ final class FrictionLoop {
 
     /**
      * Eigenvalue of B with the largest real part, not below 0: at 1 the mechanism locks. Power
-     * iteration on B + shift I, whose dominant eigenvalue is that one plus the shift.
+     * iteration on B + shift I, whose dominant eigenvalue is that one plus the shift; by repeated
+     * squaring, since the second eigenvalue is often close.
      *
      * @param shares receives the shares of the friction rows in the loop that feeds itself
      */
@@ -184,30 +190,19 @@ final class FrictionLoop {
         if (shift == 0) {
             return 0;
         }
+        double[][] power = shifted(shift);
+        for (int k = 0; k < SQUARINGS; k++) {
+            power = squared(power);
+        }
         double[] v = new double[n];
-        double[] w = new double[n];
         for (int i = 0; i < n; i++) {
             v[i] = 1 + 0.01 * i;
         }
         double value = 0;
-        for (int round = 0; round < 2000; round++) {
-            double size = 0;
-            double dot = 0;
-            double vv = 0;
-            for (int i = 0; i < n; i++) {
-                w[i] = shift * v[i];
-                for (int j = 0; j < n; j++) {
-                    w[i] += b[i][j] * v[j];
-                }
-                size += Math.abs(w[i]);
-                dot += w[i] * v[i];
-                vv += v[i] * v[i];
-            }
-            double next = dot / vv - shift;
-            for (int i = 0; i < n; i++) {
-                v[i] = w[i] / size;
-            }
-            if (Math.abs(next - value) < 1e-12 * shift && round > 10) {
+        for (int round = 0; round < ROUNDS; round++) {
+            v = unit(times(power, v));
+            double next = dot(v, times(b, v)) / dot(v, v);
+            if (Math.abs(next - value) < 1e-12 * shift) {
                 break;
             }
             value = next;
@@ -216,6 +211,68 @@ final class FrictionLoop {
             shares[i] = Math.abs(v[i]);
         }
         return Math.max(0, value);
+    }
+
+    private double[][] shifted(double shift) {
+        double[][] out = new double[n][];
+        for (int i = 0; i < n; i++) {
+            out[i] = b[i].clone();
+            out[i][i] += shift;
+        }
+        return out;
+    }
+
+    /** The square, divided by its largest entry so that it stays in range. */
+    private double[][] squared(double[][] m) {
+        double[][] out = new double[n][n];
+        double most = 0;
+        for (int i = 0; i < n; i++) {
+            double[] row = out[i];
+            for (int k = 0; k < n; k++) {
+                double f = m[i][k];
+                double[] other = m[k];
+                for (int j = 0; j < n && f != 0; j++) {
+                    row[j] += f * other[j];
+                }
+            }
+            for (double e : row) {
+                most = Math.max(most, Math.abs(e));
+            }
+        }
+        for (double[] row : out) {
+            for (int j = 0; j < n && most > 0; j++) {
+                row[j] /= most;
+            }
+        }
+        return out;
+    }
+
+    private static double[] times(double[][] m, double[] v) {
+        double[] w = new double[v.length];
+        for (int i = 0; i < v.length; i++) {
+            w[i] = dot(m[i], v);
+        }
+        return w;
+    }
+
+    private static double dot(double[] x, double[] y) {
+        double sum = 0;
+        for (int i = 0; i < x.length; i++) {
+            sum += x[i] * y[i];
+        }
+        return sum;
+    }
+
+    /** Scaled to a sum of sizes of one; unchanged if it is zero. */
+    private static double[] unit(double[] v) {
+        double size = 0;
+        for (double e : v) {
+            size += Math.abs(e);
+        }
+        for (int i = 0; i < v.length && size > 0; i++) {
+            v[i] /= size;
+        }
+        return v;
     }
 
     /** Largest row sum of B. */
