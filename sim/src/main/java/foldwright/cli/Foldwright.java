@@ -28,6 +28,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             CurveCommand.class,
             FoldCommand.class,
             HoldCommand.class,
+            ReplayCommand.class,
             ProofCommand.class
         },
         footer = {

@@ -79,7 +79,7 @@ final class Outputs {
     }
 
     /** A temporary file is readable by its owner only; a result is an ordinary file. */
-    private static void openToAll(Path file) {
+    static void openToAll(Path file) {
         java.io.File f = file.toFile();
         if (!f.setReadable(true, false)) {
             // Some file systems have no such rights; the file then keeps what it was given.

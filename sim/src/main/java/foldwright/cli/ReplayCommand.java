@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.cli;
+
+import foldwright.gantry.model.GantryAssembly;
+import foldwright.gantry.model.GantryModel;
+import foldwright.gantry.replay.ChannelResult;
+import foldwright.gantry.replay.Replay;
+import foldwright.gantry.replay.ReplayResult;
+import foldwright.gantry.replay.ReplaySettings;
+import foldwright.machine.Machine;
+import foldwright.machine.gantry.Gantry;
+import foldwright.motion.ToolpathException;
+import foldwright.study.Numerals;
+import foldwright.study.Outcome;
+import foldwright.study.Shown;
+import foldwright.study.Verdict;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Replays a toolpath through the moving gantry. */
+@Command(
+        name = "replay",
+        description = {
+            "Skew, tool error, belt tensions and rail moments while a toolpath is followed.",
+            "Returns 1 if a limit of the machine file is exceeded, a belt's teeth climb or a motor"
+                    + " loses steps."
+        },
+        footer = {
+            "",
+            "Example:",
+            "  foldwright replay scenes/class-plotter.json --probe square --csv replay.csv"
+        })
+final class ReplayCommand implements Callable<Integer> {
+    @Mixin private MachineArgument argument;
+    @Mixin private ToolpathArgument toolpath;
+    @Mixin private JsonOption json;
+
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            description = "Write error and skew over time to FILE, units in the header.")
+    private Path csv;
+
+    @Option(
+            names = "--rate",
+            paramLabel = "HZ",
+            defaultValue = "1000",
+            description = "Rows a second in the CSV file (default: ${DEFAULT-VALUE}).")
+    private double rate;
+
+    @Option(names = "--svg", paramLabel = "FILE", description = "Write the plot to FILE.")
+    private Path svg;
+
+    @Spec private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        toolpath.check();
+        if (!(rate > 0 && rate <= 1e5)) {
+            throw new BadInput("--rate " + rate + ": allowed: above 0, at most 100000 a second");
+        }
+        if (csv != null) {
+            Outputs.check(csv);
+        }
+        if (svg != null) {
+            Outputs.check(svg);
+        }
+        Machine machine = argument.read();
+        Gantry gantry =
+                machine.gantry()
+                        .orElseThrow(
+                                () ->
+                                        new BadInput(
+                                                argument.file() + ": has no gantry to replay on"));
+        Optional<StreamedFile> rows = Optional.ofNullable(csv).map(StreamedFile::new);
+        try (InputStream in = toolpath.open()) {
+            ReplayTrace trace = new ReplayTrace(rows, rate);
+            ReplayResult result = run(gantry, in, trace);
+            rows.ifPresent(StreamedFile::keep);
+            draw(machine, trace);
+            return report(machine, result);
+        } finally {
+            rows.ifPresent(StreamedFile::close);
+        }
+    }
+
+    private ReplayResult run(Gantry gantry, InputStream in, ReplayTrace trace) {
+        GantryModel model = GantryAssembly.of(gantry);
+        Replay replay = new Replay(model, ReplaySettings.usual(model.layout().travel()));
+        Progress progress = new Progress(spec.commandLine().getErr());
+        try {
+            return replay.run(
+                    toolpath.course(gantry, in),
+                    List.of(
+                            trace,
+                            (time, line, x, y, kernel) -> {
+                                if (line > 0) {
+                                    progress.say("replay: line " + line);
+                                }
+                            }));
+        } catch (ToolpathException e) {
+            throw new BadInput(toolpath.name() + ": " + e.getMessage());
+        } finally {
+            progress.done();
+        }
+    }
+
+    private void draw(Machine machine, ReplayTrace trace) {
+        if (svg == null) {
+            return;
+        }
+        double error = machine.limits().toolError().orElse(Double.NaN);
+        double skew = machine.limits().skew().orElse(Double.NaN);
+        Outputs outputs = new Outputs();
+        outputs.add(
+                svg,
+                Drawings.time(machine.name() + ", " + toolpath.name(), trace.plots(error, skew)));
+        outputs.write();
+    }
+
+    private int report(Machine machine, ReplayResult result) throws IOException {
+        Verdict skew = verdict(result.skew(), machine.limits().skew().orElse(Double.NaN));
+        Verdict error = verdict(result.error(), machine.limits().toolError().orElse(Double.NaN));
+        boolean broken =
+                result.events().lostSteps() != 0
+                        || result.events().toothJumps() != 0
+                        || skew == Verdict.FAILS
+                        || error == Verdict.FAILS;
+        if (json.wanted()) {
+            json.print(spec, out -> ReplayJson.write(out, machine, toolpath, result));
+        } else {
+            print(machine, result, skew, error);
+        }
+        return broken ? ExitCode.FAILS : ExitCode.HOLDS;
+    }
+
+    private static Verdict verdict(ChannelResult channel, double limit) {
+        return Verdict.of(Outcome.marginOf(channel.peak(), limit));
+    }
+
+    private void print(Machine machine, ReplayResult r, Verdict skew, Verdict error) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(
+                machine.name()
+                        + ", "
+                        + toolpath.name()
+                        + ": "
+                        + Numerals.with(r.duration(), Shown.SECOND));
+        out.println();
+        Table table =
+                new Table(
+                        List.of("", "largest", "95 % under", "", "at x, y", "line"),
+                        List.of(
+                                Table.Side.LEFT,
+                                Table.Side.RIGHT,
+                                Table.Side.RIGHT,
+                                Table.Side.LEFT,
+                                Table.Side.RIGHT,
+                                Table.Side.RIGHT));
+        row(table, "skew end to end", r.skew(), Words.verdict(skew));
+        row(table, "tool beside its command", r.error(), Words.verdict(error));
+        row(table, "  along the bridge", r.errorX(), "");
+        row(table, "  along the rails", r.errorY(), "");
+        out.print(table.text());
+        out.println();
+        ReplayWords.lines(r, toolpath).forEach(out::println);
+        out.flush();
+    }
+
+    private static void row(Table table, String words, ChannelResult c, String verdict) {
+        table.row(
+                words,
+                Numerals.with(c.peak(), Shown.MILLIMETRE),
+                Numerals.with(c.p95(), Shown.MILLIMETRE),
+                verdict,
+                Numerals.fixed(Shown.MILLIMETRE.fromSi(c.x()), 0)
+                        + ", "
+                        + Numerals.fixed(Shown.MILLIMETRE.fromSi(c.y()), 0)
+                        + " mm",
+                c.line() == 0 ? "" : Long.toString(c.line()));
+    }
+}

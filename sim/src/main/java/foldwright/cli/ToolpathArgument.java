@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.cli;
+
+import foldwright.machine.gantry.Gantry;
+import foldwright.machine.gantry.Moves;
+import foldwright.motion.Course;
+import foldwright.motion.IsoReader;
+import foldwright.motion.MotionLimits;
+import foldwright.motion.MoveSource;
+import foldwright.motion.PlannedCourse;
+import foldwright.motion.Planner;
+import foldwright.motion.Probes;
+import foldwright.motion.ReaderSettings;
+import foldwright.motion.TimedPoints;
+import foldwright.motion.ToolpathException;
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What is replayed: a toolpath file, timed points, or a built-in move. */
+final class ToolpathArgument {
+    /** Built-in moves, round the middle of the travel. */
+    enum Probe {
+        SQUARE,
+        CIRCLE,
+        ZIG_ZAG,
+        BACK_AND_FORTH
+    }
+
+    /** How speed changes. */
+    enum Ramp {
+        JERK_LIMITED,
+        TRAPEZOID
+    }
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "PATH",
+            description =
+                    "Toolpath (ISO 6983), or timed points as a .csv file; left out with --probe.")
+    private Path path;
+
+    @Option(
+            names = "--probe",
+            paramLabel = "MOVE",
+            description =
+                    "A built-in move instead of a file: square, circle, zig-zag, back-and-forth.")
+    private String probe;
+
+    @Option(
+            names = "--ramps",
+            paramLabel = "KIND",
+            description =
+                    "jerk-limited or trapezoid (default: jerk-limited where the machine file states a"
+                            + " jerk).")
+    private String ramps;
+
+    @Option(names = "--full-stops", description = "Stop at every corner.")
+    private boolean fullStops;
+
+    private IsoReader reader;
+
+    /** Name for messages. */
+    String name() {
+        return probe != null ? "probe " + probe : String.valueOf(path);
+    }
+
+    /** What the reader counted, where a toolpath was read. */
+    java.util.Optional<IsoReader> reader() {
+        return java.util.Optional.ofNullable(reader);
+    }
+
+    /** Refuses a missing or doubled choice. */
+    void check() {
+        if (path == null && probe == null) {
+            throw new BadInput("nothing to replay: name a PATH, or a move with --probe");
+        }
+        if (path != null && probe != null) {
+            throw new BadInput("both a PATH and --probe are named; only one can be replayed");
+        }
+        if (probe != null) {
+            constant(Probe.class, probe, "--probe");
+        }
+        if (path != null && !Files.isReadable(path)) {
+            throw new BadInput(path + ": no such file");
+        }
+    }
+
+    /**
+     * The course; the caller closes the stream.
+     *
+     * @param in the file's content; ignored for a built-in move
+     */
+    Course course(Gantry gantry, InputStream in) throws ToolpathException {
+        if (probe == null && path.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            return new TimedPoints(in);
+        }
+        MoveSource source = probe == null ? iso(in) : probe(gantry);
+        return new PlannedCourse(new Planner(source, limits(gantry.moves())));
+    }
+
+    /** The file's content, or nothing for a built-in move. */
+    InputStream open() {
+        if (probe != null) {
+            return InputStream.nullInputStream();
+        }
+        try {
+            return new BufferedInputStream(Files.newInputStream(path), 1 << 16);
+        } catch (IOException e) {
+            throw new BadInput(path + ": cannot be read: " + Outputs.reason(e));
+        }
+    }
+
+    private MoveSource iso(InputStream in) {
+        reader = new IsoReader(in, ReaderSettings.standard());
+        return reader;
+    }
+
+    /** Sizes from the travel: half of its shorter side; zero is the corner of the travel. */
+    private MoveSource probe(Gantry gantry) {
+        double wide = gantry.bridge().travel().length();
+        double deep = gantry.legs().travel().length();
+        double size = 0.5 * Math.min(wide, deep);
+        double x = 0.5 * wide;
+        double y = 0.5 * deep;
+        double feed = gantry.moves().speed();
+        double a = gantry.moves().acceleration();
+        return switch (constant(Probe.class, probe, "--probe")) {
+            case SQUARE -> Probes.square(x, y, size, feed);
+            case CIRCLE -> Probes.circle(x, y, 0.5 * size, feed);
+            case ZIG_ZAG -> Probes.zigZag(x, y, size, 8, feed);
+            case BACK_AND_FORTH ->
+                    Probes.backAndForthAt(
+                            Probes.Along.X,
+                            new double[] {x, y},
+                            size,
+                            feed,
+                            new double[] {0.2 * a, a},
+                            10);
+        };
+    }
+
+    private MotionLimits limits(Moves moves) {
+        double jerk = moves.jerk().orElse(Double.POSITIVE_INFINITY);
+        Ramp ramp =
+                ramps == null
+                        ? moves.jerk().isPresent() ? Ramp.JERK_LIMITED : Ramp.TRAPEZOID
+                        : constant(Ramp.class, ramps, "--ramps");
+        if (ramp == Ramp.JERK_LIMITED && Double.isInfinite(jerk)) {
+            throw new BadInput(
+                    "--ramps jerk-limited needs gantry.moves.jerk in the machine file, which is not"
+                            + " given");
+        }
+        MotionLimits.Corners corners =
+                fullStops || moves.cornerDeviation() == 0
+                        ? new MotionLimits.FullStops()
+                        : new MotionLimits.Rounded(moves.cornerDeviation());
+        return MotionLimits.alongPath(
+                new MotionLimits.AxisLimits(moves.speed(), moves.acceleration(), jerk),
+                ramp == Ramp.TRAPEZOID
+                        ? MotionLimits.Ramps.TRAPEZOID
+                        : MotionLimits.Ramps.JERK_LIMITED,
+                corners);
+    }
+
+    private static <E extends Enum<E>> E constant(Class<E> kind, String word, String option) {
+        String wanted = word.strip().toUpperCase(Locale.ROOT).replace('-', '_');
+        for (E e : kind.getEnumConstants()) {
+            if (e.name().equals(wanted)) {
+                return e;
+            }
+        }
+        String allowed =
+                String.join(
+                        ", ",
+                        java.util.Arrays.stream(kind.getEnumConstants())
+                                .map(e -> e.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                                .toList());
+        throw new BadInput(option + " " + word + ": allowed: " + allowed);
+    }
+}
