@@ -29,6 +29,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             FoldCommand.class,
             HoldCommand.class,
             ReplayCommand.class,
+            LimitsCommand.class,
             ProofCommand.class
         },
         footer = {

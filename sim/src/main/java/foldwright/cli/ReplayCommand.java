@@ -25,6 +25,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Replays a toolpath through the moving gantry. */
@@ -42,6 +43,15 @@ import picocli.CommandLine.Spec;
         })
 final class ReplayCommand implements Callable<Integer> {
     @Mixin private MachineArgument argument;
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "PATH",
+            description =
+                    "Toolpath (ISO 6983), or timed points as a .csv file; left out with --probe.")
+    private Path path;
+
     @Mixin private ToolpathArgument toolpath;
     @Mixin private JsonOption json;
 
@@ -65,7 +75,7 @@ final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        toolpath.check();
+        toolpath.check(path);
         if (!(rate > 0 && rate <= 1e5)) {
             throw new BadInput("--rate " + rate + ": allowed: above 0, at most 100000 a second");
         }

@@ -20,7 +20,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** What is replayed: a toolpath file, timed points, or a built-in move. */
 final class ToolpathArgument {
@@ -38,12 +37,6 @@ final class ToolpathArgument {
         TRAPEZOID
     }
 
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "PATH",
-            description =
-                    "Toolpath (ISO 6983), or timed points as a .csv file; left out with --probe.")
     private Path path;
 
     @Option(
@@ -76,8 +69,9 @@ final class ToolpathArgument {
         return java.util.Optional.ofNullable(reader);
     }
 
-    /** Refuses a missing or doubled choice. */
-    void check() {
+    /** Takes the file, which may be null, and refuses a missing or doubled choice. */
+    void check(Path file) {
+        path = file;
         if (path == null && probe == null) {
             throw new BadInput("nothing to replay: name a PATH, or a move with --probe");
         }
