@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.study;
 
+import foldwright.gantry.limits.Heading;
+import foldwright.gantry.limits.LimitPoint;
 import foldwright.gantry.model.ErrorSplit;
 import foldwright.gantry.model.GantryState;
 import foldwright.machine.Machine;
@@ -10,16 +12,20 @@ import foldwright.machine.gantry.Guide;
 import foldwright.machine.gantry.Legs;
 import foldwright.machine.gantry.Preload;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /**
  * How far the bridge skews and the tool strays when it starts, and what acceleration is allowed.
  */
 final class SkewChecks {
-    private static final double HIGHEST_TRIED = 100;
     private static final double SPACING = 0.060;
+    private static final List<String> LIMITS =
+            List.of(
+                    "Steady acceleration without rail friction. Ringing after a sudden start comes on"
+                            + " top; a replay of a toolpath shows it.");
 
     private final Machine machine;
     private final Gantry gantry;
@@ -45,9 +51,7 @@ final class SkewChecks {
                                                 m -> new SkewChecks(m).skew(limit).outcome())
                                         .find(changes())));
         machine.limits().toolError().ifPresent(l -> out.add(tool(l)));
-        if (!Double.isNaN(limit)) {
-            out.add(allowed(limit));
-        }
+        out.add(allowed());
         return out;
     }
 
@@ -120,17 +124,8 @@ final class SkewChecks {
             String id, Check.Text text, Outcome outcome, HandCard card, Optional<Plot> plot) {
         Grounds grounds =
                 new Grounds(
-                        List.of(), card, Assumptions.under(machine, "gantry"), List.of(), limits());
+                        List.of(), card, Assumptions.under(machine, "gantry"), List.of(), LIMITS);
         return new Check(id, Question.SKEW, text, outcome, grounds, List.of(), plot);
-    }
-
-    private List<String> limits() {
-        String steady =
-                "Steady acceleration without rail friction. Ringing after a sudden start comes on"
-                        + " top; a replay of a toolpath shows it.";
-        return sweep.missed() == 0
-                ? List.of(steady)
-                : List.of(steady, sweep.missed() + " poses found no balance and are left out.");
     }
 
     private static String acceleration(double a) {
@@ -142,10 +137,7 @@ final class SkewChecks {
         double[] places = sweep.places();
         double[] skew = new double[places.length];
         for (int i = 0; i < places.length; i++) {
-            skew[i] =
-                    sweep.at(places[i], GantrySweep.Way.ALONG_BRIDGE, asked())
-                            .map(GantryState::endToEnd)
-                            .orElse(Double.NaN);
+            skew[i] = sweep.at(places[i], GantrySweep.Way.ALONG_BRIDGE, asked()).endToEnd();
         }
         return Optional.of(
                 new SignedCurve(
@@ -200,37 +192,44 @@ final class SkewChecks {
         return Numerals.with(o.size(), Shown.MILLIMETRE);
     }
 
-    /** The largest acceleration that keeps the skew within its limit, the smaller of both ways. */
-    private Check allowed(double limit) {
-        ToDoubleFunction<GantryState> size = SkewChecks::endToEnd;
-        double bridge = sweep.largest(GantrySweep.Way.ALONG_BRIDGE, limit, HIGHEST_TRIED, size);
-        double rails = sweep.largest(GantrySweep.Way.ALONG_RAILS, limit, HIGHEST_TRIED, size);
-        GantrySweep.Way way =
-                bridge <= rails ? GantrySweep.Way.ALONG_BRIDGE : GantrySweep.Way.ALONG_RAILS;
-        double least = Math.min(bridge, rails);
+    /** The largest acceleration that keeps every limit, by the direction that allows least. */
+    private Check allowed() {
+        GantryLimits limits = new GantryLimits(machine);
+        Map<Heading, LimitPoint> least = GantryLimits.least(limits.map());
+        LimitPoint worst =
+                least.values().stream()
+                        .min(Comparator.comparingDouble(LimitPoint::acceleration))
+                        .orElseThrow();
         Outcome outcome =
                 Outcome.of(
                         Amount.of(asked(), Shown.METRE_PER_SECOND_SQUARED),
-                        Amount.of(least, Shown.METRE_PER_SECOND_SQUARED),
-                        Place.anywhere(way.words()));
+                        Amount.of(worst.acceleration(), Shown.METRE_PER_SECOND_SQUARED),
+                        Place.anywhere(
+                                "towards "
+                                        + worst.heading().word()
+                                        + ", "
+                                        + worst.setBy().words()));
         String finding =
-                least == 0
-                        ? "No acceleration keeps the skew within "
-                                + Numerals.with(limit, Shown.MILLIMETRE)
-                                + ": play alone exceeds it."
-                        : "The skew stays within "
-                                + Numerals.with(limit, Shown.MILLIMETRE)
-                                + " up to "
-                                + limited(bridge)
-                                + " along the bridge and "
-                                + limited(rails)
-                                + " along the rails.";
+                worst.acceleration() == 0
+                        ? "No acceleration keeps every limit: at rest the "
+                                + worst.setBy().words()
+                                + " is beyond its own."
+                        : "Every limit is kept up to "
+                                + outcome.available().text()
+                                + "; the "
+                                + worst.setBy().words()
+                                + " sets it. Along the bridge "
+                                + both(least, Heading.RIGHT, Heading.LEFT)
+                                + ", along the rails "
+                                + both(least, Heading.BACK, Heading.FRONT)
+                                + ".";
         HandCard card =
                 Hand.card(
                         "inverted from the skew",
                         "a = K (s/B - γ) / (m_c B/2) on a single loop",
                         outcome.available().text(),
-                        "The skew formula solved for a");
+                        "The skew formula solved for a; belts, motors and blocks by the gantry's"
+                                + " statics");
         return check(
                 "skew.acceleration",
                 new Check.Text("Acceleration allowed", finding),
@@ -239,8 +238,8 @@ final class SkewChecks {
                 Optional.empty());
     }
 
-    private static String limited(double a) {
-        return Double.isInfinite(a) ? "over " + acceleration(HIGHEST_TRIED) : acceleration(a);
+    private static String both(Map<Heading, LimitPoint> least, Heading a, Heading b) {
+        return acceleration(Math.min(least.get(a).acceleration(), least.get(b).acceleration()));
     }
 
     private List<Change> changes() {

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import foldwright.machine.Machine;
+import foldwright.machine.file.BadMachineFile;
+import foldwright.machine.file.MachineFile;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The class plotter and its sick twin. By hand, single loop, M = m_c a B/2 = 0.42 x 4 x 0.22 =
+ * 0.370 N·m: 0.915 mm (play 0.176, flex 0.740) as built badly, 0.023 mm cured, all with point
+ * wheels and without the inertia of idlers. Wheels of their real size and their inertia add 8 %.
+ */
+class SkewChecksTest {
+    private static List<Check> checks(String scene) throws BadMachineFile {
+        Machine machine = MachineFile.read(Path.of("../scenes/" + scene + ".json")).machine();
+        return new SkewChecks(machine).checks();
+    }
+
+    @Test
+    void curedPlotterMovesSquare() throws BadMachineFile {
+        Check skew = checks("class-plotter").get(0);
+        assertThat(skew.outcome().required().value()).isCloseTo(0.023, within(0.0025));
+        assertThat(skew.verdict()).isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void sickPlotterSkewsByPlayAndFlexAndIsCuredByTwoBlocks() throws BadMachineFile {
+        Check skew = checks("class-plotter-skews").get(0);
+        assertThat(skew.outcome().required().value()).isCloseTo(0.915, within(0.08));
+        assertThat(skew.finding()).contains("play 0.176\u00a0mm");
+        assertThat(skew.verdict()).isEqualTo(Verdict.FAILS);
+        Remedy best = skew.remedies().get(skew.remedies().size() - 1);
+        assertThat(best.words()).contains("two blocks 60 mm apart");
+        assertThat(best.outcome().margin()).isGreaterThan(1);
+    }
+
+    @Test
+    void playAloneLeavesNoAcceleration() throws BadMachineFile {
+        Check allowed =
+                checks("class-plotter-skews").stream()
+                        .filter(c -> c.id().equals("skew.acceleration"))
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(allowed.outcome().available().si()).isZero();
+    }
+}
