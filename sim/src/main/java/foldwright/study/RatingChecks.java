@@ -153,28 +153,30 @@ final class RatingChecks {
     }
 
     private Check buckling() {
-        CurvePoint at =
-                most(p -> Math.abs(p.screw().force()) / p.screw().bucklingLoad()).orElseThrow();
-        ScrewLoad s = at.screw();
+        CurvePoint at = most(p -> p.screw().bucklingUse()).orElseThrow();
+        ScrewLoad column = at.screw();
+        double pushed = column.bucklingUse() == 0 ? 0 : Math.abs(column.force());
         Outcome outcome =
                 Outcome.of(
-                        Amount.of(Math.abs(s.force()), Shown.NEWTON),
-                        Amount.of(s.bucklingLoad(), Shown.NEWTON),
+                        Amount.of(pushed, Shown.NEWTON),
+                        Amount.of(column.bucklingLoad(), Shown.NEWTON),
                         BUCKLING,
                         place(at, "screw"));
         String finding =
-                "The screw carries "
-                        + outcome.required().text()
-                        + "; free over "
-                        + Numerals.with(s.freeLength(), Shown.MILLIMETRE)
-                        + " it would buckle at "
-                        + outcome.available().text()
-                        + ".";
+                pushed == 0
+                        ? "The screw is only ever pulled; it cannot buckle."
+                        : "The screw is pressed with "
+                                + outcome.required().text()
+                                + "; free over "
+                                + Numerals.with(column.freeLength(), Shown.MILLIMETRE)
+                                + " it would buckle at "
+                                + outcome.available().text()
+                                + ".";
         HandCard card =
                 Hand.card(
-                        "load over buckling load",
+                        "buckling load over load",
                         "F_b/F",
-                        Numerals.margin(outcome.margin()),
+                        Numerals.margin(outcome),
                         "Column formulas of Euler and Johnson; factor 2 as the more careful of two"
                                 + " screw makers asks");
         return check("order.buckling", new Check.Text("Screw buckling", finding), outcome, card);
@@ -182,11 +184,10 @@ final class RatingChecks {
 
     private Check whirling() {
         CurvePoint at = most(p -> p.screw().speed() / p.screw().whirlSpeed()).orElseThrow();
-        ScrewLoad s = at.screw();
         Outcome outcome =
                 Outcome.of(
-                        Amount.of(s.speed(), Shown.REVOLUTION_PER_SECOND),
-                        Amount.of(s.whirlSpeed(), Shown.REVOLUTION_PER_SECOND),
+                        Amount.of(at.screw().speed(), Shown.REVOLUTION_PER_SECOND),
+                        Amount.of(at.screw().whirlSpeed(), Shown.REVOLUTION_PER_SECOND),
                         WHIRLING,
                         place(at, "screw"));
         String finding =
@@ -199,7 +200,7 @@ final class RatingChecks {
                 Hand.card(
                         "whirling speed over speed",
                         "n_w/n",
-                        Numerals.margin(outcome.margin()),
+                        Numerals.margin(outcome),
                         "Euler-Bernoulli beam on its ends; 80 % is common practice, no source");
         return check("order.whirling", new Check.Text("Screw whirling", finding), outcome, card);
     }
