@@ -26,8 +26,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
             NewCommand.class,
             AssessCommand.class,
             CurveCommand.class,
-            FoldCommand.class,
-            HoldCommand.class,
             ReplayCommand.class,
             LimitsCommand.class,
             ProofCommand.class

@@ -41,7 +41,7 @@ final class HoldCommand implements Callable<Integer> {
         Machine machine = argument.read();
         Progress progress = new Progress(spec.commandLine().getErr());
         progress.say("hold: every height");
-        HoldResult hold = new LiftRuns().hold(machine);
+        HoldResult hold = new LiftRuns().hold(machine).orElseThrow();
         progress.done();
         Check check = Assess.hold(machine, hold);
         output.write(() -> csv(hold), () -> Drawings.height(machine, check));

@@ -6,6 +6,7 @@ import foldwright.lift.HoldResult;
 import foldwright.machine.Machine;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Every check there is, on one machine. */
@@ -25,12 +26,12 @@ public final class Assess {
         progress.accept("force curve");
         ForceCurve curve = runs.curve(machine);
         progress.accept("holding unpowered");
-        HoldResult hold = runs.hold(machine);
+        Optional<HoldResult> hold = runs.hold(machine);
         List<Check> checks = new ArrayList<>();
         checks.add(motor(machine, curve, runs, progress));
         checks.addAll(new SpringChecks(machine, curve).checks());
         checks.addAll(new JamChecks(machine).checks());
-        checks.addAll(new HoldChecks(machine, hold).checks());
+        hold.ifPresent(h -> checks.addAll(new HoldChecks(machine, h).checks()));
         checks.addAll(new RatingChecks(machine, curve).checks());
         checks.addAll(new FitChecks(machine).checks());
         if (machine.gantry().isPresent()) {

@@ -8,6 +8,7 @@ import foldwright.lift.HoldResult;
 import foldwright.machine.Machine;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What can hurt: closing gaps, stored energy, a falling deck, turning parts, the tool. */
 final class Cautions {
@@ -22,12 +23,12 @@ final class Cautions {
 
     private Cautions() {}
 
-    static List<Caution> of(Machine m, ForceCurve curve, HoldResult hold) {
+    static List<Caution> of(Machine m, ForceCurve curve, Optional<HoldResult> hold) {
         List<Caution> out = new ArrayList<>();
         out.add(scissor(m));
         out.add(underDeck(m));
         springs(m, curve, out);
-        out.add(drop(m, curve, hold));
+        out.add(drop(curve, hold.flatMap(HoldResult::runDown)));
         out.add(
                 new Caution(
                         "Turning parts",
@@ -116,7 +117,7 @@ final class Cautions {
         return p.footShares().of(cause) / p.at().heightPerTravel();
     }
 
-    private static Caution drop(Machine m, ForceCurve curve, HoldResult hold) {
+    private static Caution drop(ForceCurve curve, Optional<HoldResult.RunDown> runDown) {
         double energy =
                 work(curve.raising(), Cause.DECK)
                         + work(curve.raising(), Cause.ARMS)
@@ -126,10 +127,10 @@ final class Cautions {
                         + Numerals.with(energy, Shown.JOULE)
                         + ", weight less springs. A stripped nut, a broken belt or a pulled pin lets"
                         + " go of it: prop the deck before working under it.";
-        if (hold.runDown().isPresent()) {
+        if (runDown.isPresent()) {
             words +=
                     " With the power off it runs down and arrives with "
-                            + Numerals.with(hold.runDown().get().energy(), Shown.JOULE)
+                            + Numerals.with(runDown.get().energy(), Shown.JOULE)
                             + ".";
         }
         return new Caution("Falling deck", words, "Integral of the force curve without friction.");

@@ -36,7 +36,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"curve", "assess", "hold", "fold"})
+    @CsvSource({"curve", "assess", "replay", "limits"})
     void missingMachineIsNamed(String command) {
         Terminal.Result result = Terminal.run(command);
         assertThat(result.exit()).isEqualTo(ExitCode.BAD_INPUT);

@@ -163,7 +163,7 @@ public final class HandRuns implements Runs {
     }
 
     @Override
-    public HoldResult hold(Machine m) {
+    public Optional<HoldResult> hold(Machine m) {
         var thread = m.drive().screw().thread();
         double flip =
                 new HandDrive(thread.pitchDiameter(), thread.lead(), thread.flankAngle())
@@ -175,13 +175,14 @@ public final class HandRuns implements Runs {
             points.add(
                     new HoldResult.Point(h, HoldResult.Verdict.HOLDS, 100, -0.01, 0.015, flip, 0));
         }
-        return new HoldResult(
-                m.name(),
-                points,
-                Optional.of(flip),
-                Optional.empty(),
-                "It stays at every height with thread friction of "
-                        + Numerals.number(flip)
-                        + " and more.");
+        return Optional.of(
+                new HoldResult(
+                        m.name(),
+                        points,
+                        Optional.of(flip),
+                        Optional.empty(),
+                        "It stays at every height with thread friction of "
+                                + Numerals.number(flip)
+                                + " and more."));
     }
 }
