@@ -16,6 +16,8 @@ public final class Main {
         CommandLine watch = line.getSubcommands().get("watch");
         watch.setOut(line.getOut());
         watch.setErr(line.getErr());
+        watch.setCaseInsensitiveEnumValuesAllowed(true);
+        watch.setUsageHelpWidth(100);
         return line;
     }
 

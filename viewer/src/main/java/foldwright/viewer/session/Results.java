@@ -4,10 +4,13 @@ package foldwright.viewer.session;
 import foldwright.lift.ForceCurve;
 import foldwright.study.Check;
 import foldwright.study.HeightPlot;
+import foldwright.study.Outcome;
 import foldwright.study.Question;
 import foldwright.study.Series;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What has been computed of a machine so far.
@@ -49,6 +52,14 @@ public record Results(
                 plot.margin(),
                 plot.layers(),
                 List.of(new HeightPlot.Beside(words, Series.of(needed), Series.of(margin))));
+    }
+
+    /** Where the check that speaks for a question is worst [m]. */
+    public OptionalDouble worst(Question question) {
+        return of(question).stream()
+                .min(Comparator.comparing(Check::outcome, Outcome.WORST_FIRST))
+                .map(c -> c.outcome().worst().height())
+                .orElse(OptionalDouble.empty());
     }
 
     /** The checks of a question. */

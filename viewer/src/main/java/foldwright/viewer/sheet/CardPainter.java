@@ -2,6 +2,7 @@
 package foldwright.viewer.sheet;
 
 import foldwright.report.draw.Face;
+import foldwright.study.Amount;
 import foldwright.study.Check;
 import foldwright.study.Numerals;
 import foldwright.study.Outcome;
@@ -10,6 +11,7 @@ import foldwright.study.Remedy;
 import foldwright.study.Verdict;
 import foldwright.viewer.paint.Align;
 import foldwright.viewer.paint.Lettering;
+import java.util.Comparator;
 import java.util.List;
 
 /** The six questions: one opened on a sheet with a folded corner, the others closed. */
@@ -99,7 +101,7 @@ final class CardPainter {
         Lettering word = pen.strong(17, 15, pen.palette.text(verdict));
         pen.canvas.text(word, x + w + at.of(9, 7), top + at.of(76, 57), verdict.word());
         Lettering caption = new Lettering(Face.SANS, at.type(14, 13), pen.palette.ink2);
-        String where = where(answer.question(), outcome);
+        String where = where(answer.question(), answer.worst().get());
         if (at.small) {
             pen.canvas.text(
                     caption, x, top + at.of(0, 75), pen.fit(caption, where, at.cardsRight() - x));
@@ -175,7 +177,7 @@ final class CardPainter {
         }
         pen.canvas.text(strong, x, y, "What would change it");
         y += at.of(27, 18);
-        for (Remedy remedy : check.remedies().subList(0, Math.min(4, check.remedies().size()))) {
+        for (Remedy remedy : best(check.remedies())) {
             pen.mark(
                     remedy.outcome().verdict(),
                     x + at.of(6, 4),
@@ -191,6 +193,14 @@ final class CardPainter {
                     pen.fit(text, remedy.words(), at.cardsRight() - w - at.of(12, 8) - left));
             y += pitch;
         }
+    }
+
+    /** The four that help most, best first. */
+    private static List<Remedy> best(List<Remedy> all) {
+        return all.stream()
+                .sorted(Comparator.comparingDouble((Remedy r) -> -r.outcome().margin()))
+                .limit(4)
+                .toList();
     }
 
     // ---- closed cards
@@ -218,7 +228,7 @@ final class CardPainter {
             Lettering word = pen.strong(15, 13, pen.palette.text(verdict));
             pen.canvas.text(word, x + w + at.of(14, 10), top + at.of(74, 52), verdict.word());
             Lettering second = pen.text(pen.palette.ink2);
-            String line = where(answer.question(), outcome);
+            String line = where(answer.question(), answer.worst().get());
             pen.canvas.text(
                     second, x, top + at.of(98, 69), pen.fit(second, line, at.cardsRight() - x));
             double from = at.right(1760, 1173);
@@ -240,12 +250,18 @@ final class CardPainter {
     private static String number(Question question, Outcome outcome) {
         return switch (question) {
             case LEAN, SKEW -> outcome.required().text();
-            case FIT -> outcome.available().text();
+            case FIT -> spare(outcome).text();
             default -> Numerals.margin(outcome);
         };
     }
 
-    private static String where(Question question, Outcome outcome) {
+    private static Amount spare(Outcome outcome) {
+        return Amount.of(
+                outcome.available().si() - outcome.required().si(), outcome.available().unit());
+    }
+
+    private static String where(Question question, Check check) {
+        Outcome outcome = check.outcome();
         String place = outcome.worst().text();
         return switch (question) {
             case LEAN, SKEW ->
@@ -253,8 +269,15 @@ final class CardPainter {
                             + outcome.available().text()
                             + " allowed"
                             + (place.isEmpty() ? "" : ", " + place);
-            default -> place.isEmpty() ? "" : "worst at " + place;
+            case FIT -> "to spare: " + lower(check.title());
+            default -> place.isEmpty() ? lower(check.title()) : "worst at " + place;
         };
+    }
+
+    /** A title inside a sentence: its first letter small, unless the word is an abbreviation. */
+    private static String lower(String title) {
+        boolean word = title.length() > 1 && Character.isLowerCase(title.charAt(1));
+        return word ? Character.toLowerCase(title.charAt(0)) + title.substring(1) : title;
     }
 
     // ---- the bar: a margin from 0 to 4, needed at 1, rule at its own place
@@ -291,7 +314,8 @@ final class CardPainter {
         double needed = barAt(1, x, at.cardsRight());
         if (outcome.holdsFrom() > 1) {
             double rule = barAt(outcome.holdsFrom(), x, at.cardsRight());
-            String words = "rule " + Numerals.given(outcome.holdsFrom()) + "×";
+            String words =
+                    "rule " + Numerals.given(Math.round(100 * outcome.holdsFrom()) / 100.0) + "×";
             pen.canvas.text(look, Math.min(needed, rule - at.of(20, 14)), y, "needed", Align.RIGHT);
             pen.canvas.text(look, rule - at.of(4, 3), y, words);
         } else {

@@ -122,7 +122,11 @@ final class HeadPainter {
                 end = " " + (i == 0 ? ink.ends().get().minus() : ink.ends().get().plus());
             }
             pen.canvas.text(
-                    look, px, y + at.of(19, 16), Numerals.fixed(value, decimals) + end, align);
+                    look,
+                    px,
+                    y + at.of(19, 16),
+                    (value == 0 ? "0" : Numerals.fixed(value, decimals)) + end,
+                    align);
         }
     }
 

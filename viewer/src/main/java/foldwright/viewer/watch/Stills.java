@@ -42,7 +42,7 @@ public final class Stills {
     /** Draws the sheet a wish asks for. */
     static void draw(Studio studio, Results results, Wish wish) {
         var shape = studio.scene().shape();
-        OptionalDouble worst = worst(results, wish.question);
+        OptionalDouble worst = results.worst(wish.question);
         double height = wish.height.in(shape.flat(), shape.top(), worst);
         SheetBuilder.Page page =
                 new SheetBuilder(studio.scene())
@@ -58,15 +58,6 @@ public final class Stills {
         Studio.Look look = Studio.Look.home(wish.theme);
         studio.drawMachine(page.moment(), look);
         studio.drawSheet(page.model(), page.forces(), look, Studio.Overlay.NONE);
-    }
-
-    /** Where a question is worst, if that is known [m]. */
-    static OptionalDouble worst(Results results, Question question) {
-        return results.of(question).stream()
-                .map(c -> c.outcome().worst().height())
-                .filter(OptionalDouble::isPresent)
-                .findFirst()
-                .orElse(OptionalDouble.empty());
     }
 
     static String caption(foldwright.viewer.scene.LiftShape shape, double height) {

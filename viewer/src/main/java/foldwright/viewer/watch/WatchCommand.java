@@ -10,7 +10,7 @@ import foldwright.study.Question;
 import foldwright.viewer.gl.NoGraphicsException;
 import foldwright.viewer.picture.Film;
 import foldwright.viewer.session.Engine;
-import foldwright.viewer.session.GeometryEngine;
+import foldwright.viewer.session.LiftEngine;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.window.WindowApp;
 import java.io.IOException;
@@ -38,7 +38,7 @@ import picocli.CommandLine.Spec;
             "  foldwright watch scenes/van-bench.json --still bench.png --height worst --size 1280x720"
         })
 public final class WatchCommand implements Callable<Integer> {
-    private static final Engine ENGINE = new GeometryEngine();
+    private static final Engine ENGINE = new LiftEngine();
 
     @Spec private CommandSpec spec;
 
@@ -85,10 +85,13 @@ public final class WatchCommand implements Callable<Integer> {
     @Option(
             names = "--question",
             paramLabel = "QUESTION",
-            description = "Question to open: ${COMPLETION-CANDIDATES}.")
+            description = "Question to open: fold, stay, lean, skew, fit, order.")
     private Question question;
 
-    @Option(names = "--theme", defaultValue = "LIGHT", description = "LIGHT or DARK.")
+    @Option(
+            names = "--theme",
+            defaultValue = "LIGHT",
+            description = "light or dark (default light).")
     private Theme theme;
 
     @Override

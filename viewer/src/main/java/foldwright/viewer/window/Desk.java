@@ -285,11 +285,7 @@ public final class Desk implements AutoCloseable {
 
     /** Where the open question is worst [m]. */
     public OptionalDouble worst() {
-        return results.of(question).stream()
-                .map(c -> c.outcome().worst().height())
-                .filter(OptionalDouble::isPresent)
-                .findFirst()
-                .orElse(OptionalDouble.empty());
+        return results.worst(question);
     }
 
     public void point(int part) {
