@@ -201,7 +201,9 @@ public final class MachineRenderer implements AutoCloseable {
         colour(table, "paper", shot.palette.paper);
         boolean lightTheme = !shot.palette.dark();
         colour(table, "ink", lightTheme ? shot.palette.ink : 0x000000);
-        table.set("shade", (lightTheme ? 0.17f : 0.45f) * (1 - 0.7f * pale));
+        table.set(
+                "shade",
+                (lightTheme ? 0.17f : shot.view.above ? 0.28f : 0.42f) * (1 - 0.7f * pale));
         glDrawArrays(GL_TRIANGLES, 0, 3);
         glEnable(GL_DEPTH_TEST);
     }

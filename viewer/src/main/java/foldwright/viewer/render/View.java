@@ -59,6 +59,10 @@ public final class View {
     public final double scale;
     public final double x0;
     public final double y0;
+
+    /** Whether this is the view from above. */
+    public final boolean above;
+
     private final Vector3d right = new Vector3d();
     private final Vector3d up = new Vector3d();
     private final Vector3d away = new Vector3d();
@@ -72,6 +76,7 @@ public final class View {
         this.scale = scale;
         this.x0 = x0;
         this.y0 = y0;
+        above = stance.plan == Stance.Plan.ABOVE;
         double st = Math.sin(stance.turn);
         double ct = Math.cos(stance.turn);
         double se = Math.sin(stance.tilt);

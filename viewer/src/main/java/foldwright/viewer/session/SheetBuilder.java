@@ -28,12 +28,23 @@ public final class SheetBuilder {
     private final MachineScene scene;
     private final Machine machine;
 
-    /** What the user chose. */
+    /** What the user chose; {@code larger} is the factor skew is drawn with. */
     public record Choice(
-            Question question, Overlay overlay, double height, int pointed, Forces forces) {
+            Question question,
+            Overlay overlay,
+            double height,
+            int pointed,
+            Forces forces,
+            double larger) {
         /** At a height, with the overlay a question brings. */
         public static Choice of(Question question, double height) {
-            return new Choice(question, overlayOf(question), height, 0, Forces.SHOWN);
+            return new Choice(
+                    question,
+                    overlayOf(question),
+                    height,
+                    0,
+                    Forces.SHOWN,
+                    question == Question.SKEW ? SkewView.FITTING : 1);
         }
 
         private static Overlay overlayOf(Question question) {
@@ -53,7 +64,7 @@ public final class SheetBuilder {
     }
 
     /** A sheet and the machine's moment that goes with it. */
-    public record Page(SheetModel model, Studio.Moment moment, List<SheetPainter.Force> forces) {}
+    public record Page(SheetModel model, Studio.Moment moment, SheetPainter.Marks marks) {}
 
     public SheetBuilder(MachineScene scene) {
         this(scene, scene.machine());
@@ -68,11 +79,13 @@ public final class SheetBuilder {
     /** The sheet. */
     public Page page(Results results, Choice choice, List<SheetModel.Rule> rules, Words words) {
         Optional<LoadField> field = results.curve().flatMap(c -> LoadField.of(c, choice.overlay()));
-        GantryMotion.Place place = scene.gantry().map(GantryMotion::home).orElse(null);
+        SkewView skew = SkewView.of(scene, machine, results, choice);
+        GantryMotion.Place place = skew.place();
         PartLook look = look(field, choice);
         SheetModel model =
                 new SheetModel(
-                        new SheetModel.Head(machine.name(), words.drawn(), words.dashed(), 1),
+                        new SheetModel.Head(
+                                machine.name(), words.drawn(), words.dashed(), skew.factor()),
                         travel(choice.height(), words.caption()),
                         field.map(f -> legend(f, choice.height())),
                         plot(results, choice.question()),
@@ -83,7 +96,7 @@ public final class SheetBuilder {
                 new Studio.Moment(choice.height(), place, look, MachineRenderer.Ink.LOAD);
         List<SheetPainter.Force> forces =
                 choice.forces() == Forces.SHOWN ? forces(results, choice.height()) : List.of();
-        return new Page(model, moment, forces);
+        return new Page(model, moment, new SheetPainter.Marks(forces, skew.marks()));
     }
 
     /** What the parts show. */

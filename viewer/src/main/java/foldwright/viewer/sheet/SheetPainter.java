@@ -15,10 +15,32 @@ public final class SheetPainter {
     private final Hits hits = new Hits();
 
     /** What the sheet is drawn from besides its model. */
-    public record Scene(MachineScene machine, TableView table, View view, List<Force> forces) {
-        public Scene {
+    public record Scene(MachineScene machine, TableView table, View view, Marks marks) {}
+
+    /**
+     * How the gantry stands off its ideal, drawn larger.
+     *
+     * @param ideal corners of the ideal bridge, world frame [m]; empty when nothing is drawn larger
+     * @param title e.g. "skew 0.915 mm end to end"
+     * @param second what goes with it, in smaller letters
+     */
+    public record Stray(List<Point> ideal, String title, String second) {
+        /** None. */
+        public static final Stray NONE = new Stray(List.of(), "", "");
+
+        public Stray {
+            ideal = List.copyOf(ideal);
+        }
+    }
+
+    /** What is marked on the machine. */
+    public record Marks(List<Force> forces, Stray stray) {
+        public Marks {
             forces = List.copyOf(forces);
         }
+
+        /** Nothing. */
+        public static final Marks NONE = new Marks(List.of(), Stray.NONE);
     }
 
     /**
@@ -46,14 +68,19 @@ public final class SheetPainter {
         Scale heights = scene.table.heights();
         ScalePainter scale = new ScalePainter(pen, heights, model.travel());
         table.outline(model.notes().box());
+        table.stray(scene.view.above ? scene.marks.stray : Stray.NONE);
         table.topLine(model.travel());
         table.needles(
-                scene.forces.stream()
-                        .map(
-                                f ->
-                                        new TablePainter.Needle(
-                                                f.at.array(), f.along.array(), f.newtons, f.words))
-                        .toList());
+                (scene.view.above ? List.<Force>of() : scene.marks.forces)
+                        .stream()
+                                .map(
+                                        f ->
+                                                new TablePainter.Needle(
+                                                        f.at.array(),
+                                                        f.along.array(),
+                                                        f.newtons,
+                                                        f.words))
+                                .toList());
         new HeadPainter(pen).draw(model);
         scale.draw(model);
         double curve = layout.scaleX() + 2;

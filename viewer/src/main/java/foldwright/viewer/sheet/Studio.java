@@ -126,8 +126,7 @@ public final class Studio implements AutoCloseable {
     }
 
     /** Draws the flat part over the kept machine layer. */
-    public void drawSheet(
-            SheetModel model, List<SheetPainter.Force> forces, Look look, Overlay overlay) {
+    public void drawSheet(SheetModel model, SheetPainter.Marks marks, Look look, Overlay overlay) {
         machineLayer.copyTo(sheet);
         canvas.begin(sheet, layout.u);
         painter.draw(
@@ -135,7 +134,7 @@ public final class Studio implements AutoCloseable {
                 layout,
                 Palette.of(look.theme()),
                 model,
-                new SheetPainter.Scene(scene, table, view, forces));
+                new SheetPainter.Scene(scene, table, view, marks));
         overlay.draw(canvas, layout, Palette.of(look.theme()));
         canvas.finish();
         boxes = canvas.boxes();

@@ -43,7 +43,7 @@ final class TablePainter {
 
     /** Where the deck pins are at the top of the travel, while the deck is well below. */
     void topLine(SheetModel.Travel travel) {
-        if (travel.share() > 0.8 || table.stretch() != 1) {
+        if (travel.share() > 0.8 || table.stretch() != 1 || view.above) {
             return;
         }
         double y = table.heights().at(travel.top());
@@ -59,6 +59,32 @@ final class TablePainter {
                 from + at.of(3, 2),
                 y - at.of(9, 7),
                 "deck pins at the top of the travel");
+    }
+
+    /** The ideal bridge as a dashed outline, and how far the real one is off, in words. */
+    void stray(SheetPainter.Stray stray) {
+        int n = stray.ideal().size();
+        if (n > 0) {
+            float[] xs = new float[n + 1];
+            float[] ys = new float[n + 1];
+            for (int i = 0; i <= n; i++) {
+                SheetPainter.Point p = stray.ideal().get(i % n);
+                xs[i] = (float) view.x(p.x(), p.y(), p.z());
+                ys[i] = (float) view.y(p.x(), p.y(), p.z());
+            }
+            int colour = pen.palette.dark() ? pen.palette.pine : pen.palette.ink2;
+            pen.canvas.path().dashes(xs, ys, n + 1, 5, 4);
+            pen.canvas.stroke(pen.palette.paper, pen.line(3.4), 0.8);
+            pen.canvas.path().dashes(xs, ys, n + 1, 5, 4);
+            pen.canvas.stroke(colour, pen.line(1.6));
+        }
+        if (!stray.title().isEmpty()) {
+            double x = (at.tableLeft() + at.tableRight()) / 2;
+            double y = at.of(138, 92);
+            pen.canvas.text(pen.strong(17, 13, pen.palette.ink), x, y, stray.title(), Align.CENTRE);
+            pen.canvas.text(
+                    pen.text(pen.palette.ink2), x, y + at.of(24, 17), stray.second(), Align.CENTRE);
+        }
     }
 
     /** From the deck pins through the tab to the curve; bends where level is not level. */
@@ -78,7 +104,9 @@ final class TablePainter {
         }
         double snapped = Math.floor(ty) + 0.5;
         pen.canvas.path();
-        if (Math.abs(py - ty) < 1) {
+        if (view.above) {
+            pen.canvas.moveTo(tabLeft, snapped);
+        } else if (Math.abs(py - ty) < 1) {
             pen.canvas.moveTo(from, snapped);
         } else {
             double bend = Math.min(tabLeft - at.of(20, 14), at.tableRight() + at.of(10, 8));

@@ -25,6 +25,7 @@ public final class TableView {
     private final Scale heights;
     private final double reach;
     private final double[] centre;
+    private final double planScale;
 
     public TableView(Layout layout, MachineScene scene) {
         at = layout;
@@ -71,6 +72,15 @@ public final class TableView {
         centreX = (at.tableLeft() + at.tableRight()) / 2 - at.of(8, 4);
         x0 = centreX - scale * middle;
         reach = 1.6 * Math.max(length + width, 2 * (top + pinHeight));
+        double planWide = Math.max(length, machine.box().map(Box::length).orElse(0.0));
+        double planHigh =
+                Math.max(width, machine.box().map(Box::width).orElse(0.0))
+                        + 0.3 * (top + pinHeight);
+        planScale =
+                0.94
+                        * Math.min(
+                                (at.tableRight() - at.tableLeft()) / planWide,
+                                (at.tableBottom() - at.of(150, 100) - at.of(40, 24)) / planHigh);
         centre = new double[] {middle, 0, pinHeight + (flat + top) / 4};
     }
 
@@ -95,12 +105,17 @@ public final class TableView {
 
     /** The view of a stance, enlarged about a point and moved. */
     public View view(View.Stance stance, double zoom, double moveX, double moveY) {
-        double s = scale * zoom;
+        boolean plan = stance.plan() == View.Stance.Plan.ABOVE;
+        double s = (plan ? planScale : scale) * zoom;
         View plain = new View(stance, s, 0, 0);
         View home = new View(View.Stance.home(), scale, x0, y0);
-        // The middle of the machine stays where it was at home.
-        double cx = home.x(centre[0], centre[1], centre[2]);
-        double cy = home.y(centre[0], centre[1], centre[2]);
+        // The middle of the machine stays where it was at home; from above it lies in the middle of
+        // the table.
+        double cx = plan ? centreX : home.x(centre[0], centre[1], centre[2]);
+        double cy =
+                plan
+                        ? (at.of(150, 100) + at.tableBottom()) / 2
+                        : home.y(centre[0], centre[1], centre[2]);
         double x = cx - plain.x(centre[0], centre[1], centre[2]);
         double y = cy - plain.y(centre[0], centre[1], centre[2]);
         return new View(stance, s, x + moveX, y + moveY);

@@ -87,7 +87,7 @@ public final class Films {
                                         Optional.of(course.words())));
         Studio.Look look = Studio.Look.home(wish.theme());
         studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.forces(), look, Studio.Overlay.NONE);
+        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
     }
 
     /**

@@ -7,6 +7,7 @@ import foldwright.study.Question;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.picture.PngFile;
+import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
@@ -55,9 +56,14 @@ public final class Stills {
                                         Optional.empty(),
                                         caption(shape, height),
                                         Optional.empty()));
-        Studio.Look look = Studio.Look.home(wish.theme);
+        boolean above = wish.question == Question.SKEW && studio.scene().gantry().isPresent();
+        Studio.Look home = Studio.Look.home(wish.theme);
+        Studio.Look look =
+                above
+                        ? new Studio.Look(wish.theme, View.Stance.above(), 1, 0, 0, home.quality())
+                        : home;
         studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.forces(), look, Studio.Overlay.NONE);
+        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
     }
 
     static String caption(foldwright.viewer.scene.LiftShape shape, double height) {

@@ -51,6 +51,7 @@ public final class Desk implements AutoCloseable {
     private Overlay overlay = Overlay.ARM_BENDING;
     private SheetBuilder.Forces forces = SheetBuilder.Forces.SHOWN;
     private double height;
+    private double larger = 1;
     private int pointed;
     private boolean heightChosen;
     private long sceneNumber;
@@ -276,6 +277,11 @@ public final class Desk implements AutoCloseable {
         overlay = overlay.next();
     }
 
+    /** Draws skew larger (or smaller) by ten times, from 1 to 1000. */
+    public void larger(int steps) {
+        larger = Math.max(1, Math.min(1000, larger * Math.pow(10, steps)));
+    }
+
     public void toggleForces() {
         forces =
                 forces == SheetBuilder.Forces.SHOWN
@@ -314,7 +320,7 @@ public final class Desk implements AutoCloseable {
         String drawn = changed() ? "drawn: with changed numbers" : "as in the file";
         Optional<String> dashed = kept.map(k -> "dashed: A, kept before");
         SheetBuilder.Choice choice =
-                new SheetBuilder.Choice(question, overlay, height, pointed, forces);
+                new SheetBuilder.Choice(question, overlay, height, pointed, forces, larger);
         Results shown = kept.map(a -> results.beside(a, "A")).orElse(results);
         return builder.page(
                 shown,

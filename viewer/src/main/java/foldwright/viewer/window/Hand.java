@@ -198,6 +198,7 @@ public final class Hand {
             case GLFW_KEY_SPACE -> running = !running;
             case GLFW_KEY_COMMA -> speed = Math.max(1 / 50.0, speed / 1.5);
             case GLFW_KEY_PERIOD -> speed = Math.min(50, speed * 1.5);
+            case GLFW_KEY_X -> desk.larger(shift ? -1 : 1);
             case GLFW_KEY_L -> desk.nextOverlay();
             case GLFW_KEY_F -> desk.toggleForces();
             case GLFW_KEY_ENTER -> desk.keep();

@@ -22,6 +22,7 @@ final class Sheets {
         {"comma, point", "slower, faster"},
         {"L", "next load shown as ink"},
         {"F", "force arrows on, off"},
+        {"X, Shift X", "skew drawn larger, smaller"},
         {"Enter", "keep what is drawn as A"},
         {"Tab", "next thing to hold; arrows turn it"},
         {"Home, P", "home view, plan view"},
@@ -30,7 +31,7 @@ final class Sheets {
         {"Ctrl Z, Ctrl Y", "undo, redo a number"},
         {"Ctrl S", "save as a new machine file"},
         {"O, D", "open a file, next demo"},
-        {"Esc", "close, stop"},
+        {"? , Esc", "this help; close, stop"},
     };
     private static final String[] MOUSE = {
         "Drag the tab or a rule; click a curve to move the deck there.",

@@ -200,7 +200,7 @@ public final class WindowApp implements AutoCloseable {
         var page = desk.page(caption());
         Studio.Look look = gaze.look(quality);
         studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.forces(), look, hand.overlay());
+        studio.drawSheet(page.model(), page.marks(), look, hand.overlay());
         studio.present();
         glfwSwapBuffers(surface.handle());
         glfwSetWindowTitle(surface.handle(), title());

@@ -64,7 +64,7 @@ class GoldenTest {
                                             Optional.empty()));
             Studio.Look look = Studio.Look.home(theme);
             studio.drawMachine(page.moment(), look);
-            studio.drawSheet(page.model(), page.forces(), look, Studio.Overlay.NONE);
+            studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
             try (Pixels pixels = studio.pixels()) {
                 judge(name, pixels);
             }

@@ -52,7 +52,7 @@ class LeakTest {
                                 new SheetBuilder.Words("", Optional.empty(), "", Optional.empty()));
         Studio.Look look = Studio.Look.home(Theme.LIGHT).at(MachineRenderer.Quality.MOVING);
         studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.forces(), look, Studio.Overlay.NONE);
+        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
     }
 
     @Test

@@ -55,7 +55,7 @@ class SheetTest {
                                         "18.8 s of 60 s",
                                         Optional.empty()));
         studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.forces(), look, Studio.Overlay.NONE);
+        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
     }
 
     @Test
