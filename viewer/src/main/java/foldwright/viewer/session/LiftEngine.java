@@ -11,7 +11,6 @@ import foldwright.study.Assessment;
 import foldwright.study.Check;
 import foldwright.study.CurvePlots;
 import foldwright.study.HeightPlot;
-import foldwright.study.Question;
 import foldwright.study.Runs;
 import java.util.List;
 import java.util.Optional;
@@ -42,9 +41,7 @@ public final class LiftEngine implements Engine {
         ForceCurve curve = new LiftSolver(machine).curve();
         Runs runs = new LastCurve(machine, curve);
         Assessment assessment = Assess.machine(machine, runs, progress);
-        List<Check> checks =
-                assessment.checks().stream().filter(c -> c.question() != Question.STAY).toList();
-        return from(machine, curve, checks, "not computed here; ask foldwright hold");
+        return from(machine, curve, assessment.checks(), "not computed yet");
     }
 
     @Override
@@ -60,8 +57,8 @@ public final class LiftEngine implements Engine {
         }
 
         @Override
-        public HoldResult hold(Machine other) {
-            return new HoldResult(other.name(), List.of(), Optional.empty(), Optional.empty(), "");
+        public Optional<HoldResult> hold(Machine other) {
+            return Optional.empty();
         }
     }
 }
