@@ -25,6 +25,10 @@ public abstract class ScalarRow extends Rows {
         return target;
     }
 
+    final double sign() {
+        return sign;
+    }
+
     final void aim(double value) {
         target = value;
     }

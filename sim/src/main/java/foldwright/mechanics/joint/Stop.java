@@ -6,6 +6,10 @@ import foldwright.mechanics.body.State;
 /**
  * One-sided row: a coordinate may not pass a limit; the stop pushes, it never pulls. Gap and push
  * complement each other (Signorini): gap >= 0, push >= 0, one of them zero.
+ *
+ * <p>Impacts are plastic: what closes within a step stays closed, and the gap relaxes to zero over
+ * the damping time of the row, which in a run is at least two steps. Bouncing is not modelled; a
+ * stop that shall give is a push spring.
  */
 public final class Stop extends ScalarRow {
     /** The side on which the coordinate may be. */
@@ -31,24 +35,29 @@ public final class Stop extends ScalarRow {
         aim(value);
     }
 
+    /** Gap at a state [m or rad]; negative when passed. */
+    public double gap(State s) {
+        return sign() * (coordinate().value(s) - target());
+    }
+
     @Override
     public boolean engaged() {
         return touching;
     }
 
     /**
-     * Decides from gap [m or rad, negative when passed] and push [N, N m]; tells whether the state
-     * changed.
+     * Decides from the approach, gap + damping time x rate of the gap [m or rad; negative presses],
+     * and the push [N, N m]; tells whether the state changed.
      */
-    public boolean decide(double gap, double push) {
+    public boolean decide(double approach, double push) {
         boolean before = touching;
-        touching = touching ? push >= 0 : gap < 0;
+        touching = touching ? push >= 0 : approach < 0;
         return before != touching;
     }
 
-    /** Sets the state from the present pose, before a run. */
-    public void start(State s, double[] phi) {
-        touching = phi[rowAt()] <= 0;
+    /** Sets the state from the present pose and motion, before a run: touches unless it opens. */
+    public void start(State s) {
+        touching = gap(s) <= 0 && sign() * coordinate().rate(s) <= 0;
     }
 
     /** Restores a remembered contact state. */

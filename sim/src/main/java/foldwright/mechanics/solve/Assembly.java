@@ -111,6 +111,13 @@ final class Assembly {
         engage();
     }
 
+    /** Gives stops a damping time of at least two steps [s], which makes impacts plastic. */
+    void relaxStops(double step) {
+        for (Stop stop : stops) {
+            d[stop.rowAt()] = Math.max(d[stop.rowAt()], 2 * step);
+        }
+    }
+
     /** Takes over which rows are part of the system, and the multipliers of the others. */
     void engage() {
         for (Rows r : rows) {

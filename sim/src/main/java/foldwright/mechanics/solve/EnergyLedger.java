@@ -7,6 +7,7 @@ import foldwright.mechanics.force.Force;
 import foldwright.mechanics.joint.Driver;
 import foldwright.mechanics.joint.Friction;
 import foldwright.mechanics.joint.Rows;
+import foldwright.mechanics.joint.Stop;
 
 /**
  * Where the energy of a run went since its start [J].
@@ -28,6 +29,9 @@ public final class EnergyLedger {
     private final double[] driverAt;
     private final double[] driverForce;
     private final double[] damperPower;
+    private final double[] stopAt;
+    private final double[] stopForce;
+    private double impacts;
     private double time;
     private double start;
     private double kinetic;
@@ -48,6 +52,8 @@ public final class EnergyLedger {
         driverAt = new double[asm.drivers.length];
         driverForce = new double[asm.drivers.length];
         damperPower = new double[1];
+        stopAt = new double[asm.stops.length];
+        stopForce = new double[asm.stops.length];
     }
 
     void begin(State s) {
@@ -65,6 +71,8 @@ public final class EnergyLedger {
             driverAt[i] = asm.drivers[i].target();
             driverForce[i] = asm.lambda[asm.drivers[i].rowAt()];
         }
+        strike(s);
+        impacts = 0;
         damperPower[0] = damperPower(s);
     }
 
@@ -82,6 +90,7 @@ public final class EnergyLedger {
         levels(s);
         numerical += trapezoid - (kinetic - t0);
         drive();
+        strike(s);
         double power = damperPower(s);
         damping += 0.5 * (power + damperPower[0]) * (s.time - time);
         damperPower[0] = power;
@@ -97,6 +106,29 @@ public final class EnergyLedger {
                                 + Math.abs(friction - lastFriction));
         lastWork = work;
         lastFriction = friction;
+    }
+
+    /** Goes on from accelerations, and their multipliers, found anew after a jump of forces. */
+    void resume(State s, double[] loads) {
+        inertiaLoads(s, before);
+        for (int i = 0; i < stopForce.length; i++) {
+            stopForce[i] = loads[asm.stops[i].rowAt()];
+        }
+        for (int i = 0; i < driverForce.length; i++) {
+            driverForce[i] = loads[asm.drivers[i].rowAt()];
+        }
+    }
+
+    /** Work that stops took, by the same trapezoid as all loads: they store nothing. */
+    private void strike(State s) {
+        for (int i = 0; i < stopAt.length; i++) {
+            Stop stop = asm.stops[i];
+            double push = asm.lambda[stop.rowAt()];
+            double gap = stop.gap(s);
+            impacts -= 0.5 * (push + stopForce[i]) * (gap - stopAt[i]);
+            stopAt[i] = gap;
+            stopForce[i] = push;
+        }
     }
 
     private void drive() {
@@ -162,7 +194,10 @@ public final class EnergyLedger {
                 if (asm.d[row] > 0 && asm.engaged[row]) {
                     stretch += asm.d[row] * asm.rate(r, i, s.v);
                 }
-                joints += asm.c[row] > 0 ? 0.5 * stretch * stretch / asm.c[row] : 0;
+                joints +=
+                        asm.c[row] > 0 && !(r instanceof Stop)
+                                ? 0.5 * stretch * stretch / asm.c[row]
+                                : 0;
             }
         }
     }
@@ -173,7 +208,7 @@ public final class EnergyLedger {
         for (Rows r : asm.rows) {
             for (int i = 0; i < r.size(); i++) {
                 int row = r.rowAt() + i;
-                if (asm.d[row] > 0 && asm.engaged[row] && asm.c[row] > 0) {
+                if (asm.d[row] > 0 && asm.c[row] > 0 && asm.engaged[row] && !(r instanceof Stop)) {
                     double v = asm.rate(r, i, s.v);
                     sum += asm.d[row] * v * v / asm.c[row];
                 }
@@ -224,9 +259,9 @@ public final class EnergyLedger {
         return sum;
     }
 
-    /** Heat from dampers. */
+    /** Heat from dampers, and from impacts at stops. */
     public double damping() {
-        double sum = damping;
+        double sum = damping + impacts;
         for (Force f : asm.forces) {
             sum += f.heat();
         }

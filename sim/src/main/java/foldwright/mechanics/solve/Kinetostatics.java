@@ -201,7 +201,7 @@ public final class Kinetostatics {
         asm.clock(s.time);
         asm.evaluate(s);
         for (Stop stop : asm.stops) {
-            stop.start(s, asm.phi);
+            stop.start(s);
         }
     }
 

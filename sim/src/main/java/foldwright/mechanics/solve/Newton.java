@@ -16,6 +16,9 @@ final class Newton {
     private final Settings settings;
     private final Kkt kkt;
     private final SlidingFriction sliding;
+    private final Accelerations accelerations;
+    private final double[] kept;
+    private final double[] freshLoads;
     private final Keeping keeping = new Keeping();
     private long solves;
     private long factorisations;
@@ -33,6 +36,9 @@ final class Newton {
         this.settings = settings;
         kkt = new Kkt(asm, Kkt.Geometry.PLAIN);
         sliding = new SlidingFriction(asm, kkt);
+        accelerations = new Accelerations(asm, kkt);
+        kept = new double[asm.rowCount];
+        freshLoads = new double[asm.rowCount];
     }
 
     long solves() {
@@ -54,13 +60,24 @@ final class Newton {
         sliding.forget();
     }
 
-    void startAccelerations(State s, boolean fresh) {
-        double[] keep = asm.lambda.clone();
-        new Accelerations(asm, kkt).accelerations(s);
-        if (!fresh) {
-            System.arraycopy(keep, 0, asm.lambda, 0, keep.length);
-        }
+    /** Start accelerations with their multipliers. */
+    void startLoads(State s) {
+        accelerations.accelerations(s);
         factored = false;
+    }
+
+    /** Accelerations that fit the present contacts and friction; the multipliers stay. */
+    void freshAccelerations(State s) {
+        System.arraycopy(asm.lambda, 0, kept, 0, kept.length);
+        accelerations.accelerations(s);
+        System.arraycopy(asm.lambda, 0, freshLoads, 0, kept.length);
+        System.arraycopy(kept, 0, asm.lambda, 0, kept.length);
+        factored = false;
+    }
+
+    /** Multipliers that belong to the last fresh accelerations. */
+    double[] freshLoads() {
+        return freshLoads;
     }
 
     /** One step of length {@code h} to time {@code end}; false if it did not settle. */
@@ -171,8 +188,12 @@ final class Newton {
         }
         for (Stop stop : asm.stops) {
             int row = stop.rowAt();
-            modesChanged |=
-                    stop.decide(asm.phi[row] + Correction.change(asm, stop, x), asm.lambda[row]);
+            double move = Correction.change(asm, stop, x);
+            double rate = asm.rate(stop, 0, s.v) + scheme.rateFactor() * move;
+            double approach = asm.phi[row] + move + asm.d[row] * rate;
+            // an open stop is only met by a gap that has closed
+            boolean open = !stop.engaged() && asm.phi[row] + move >= 0;
+            modesChanged |= !open && stop.decide(approach, asm.lambda[row]);
         }
         jumped = false;
         for (Force f : asm.forces) {

@@ -158,10 +158,10 @@ final class Scheme {
         lastStep = h;
     }
 
-    /**
-     * Accelerations jumped within the accepted step: the next one is predicted from its end alone.
-     */
-    void jumped() {
+    /** Accelerations jumped at the end of the accepted step: goes on from those in the state. */
+    void jumped(State s) {
+        System.arraycopy(s.a, 0, a1, 0, n);
+        System.arraycopy(s.a, 0, now, 0, n);
         history = 1;
     }
 

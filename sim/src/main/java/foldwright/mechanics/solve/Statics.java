@@ -58,7 +58,7 @@ public final class Statics {
         asm.clock(s.time);
         asm.evaluate(s);
         for (Stop stop : asm.stops) {
-            stop.start(s, asm.phi);
+            stop.start(s);
         }
         asm.engage();
         sigma = SIGMA;

@@ -66,6 +66,7 @@ public final class Stepper {
     private Stepper(Mechanism mechanism, State start, double[] lambda, Settings settings) {
         this.settings = settings;
         asm = new Assembly(mechanism);
+        asm.relaxStops(settings.step());
         state = start.copy();
         saved = start.copy();
         scheme = new Scheme(asm.bodies, settings.spectralRadius());
@@ -83,7 +84,7 @@ public final class Stepper {
         asm.clock(state.time);
         asm.evaluate(state);
         for (Stop stop : asm.stops) {
-            stop.start(state, asm.phi);
+            stop.start(state);
         }
         if (lambda != null) {
             System.arraycopy(lambda, 0, asm.lambda, 0, lambda.length);
@@ -94,7 +95,11 @@ public final class Stepper {
             }
         }
         asm.engage();
-        newton.startAccelerations(state, lambda == null);
+        if (lambda == null) {
+            newton.startLoads(state);
+        } else {
+            newton.freshAccelerations(state);
+        }
         scheme.restart(state, asm.lambda);
         ledger.begin(state);
     }
@@ -147,6 +152,7 @@ public final class Stepper {
     /** Tells the integrator that laws, settings or engagements changed between steps. */
     public void changed() {
         asm.refreshSettings();
+        asm.relaxStops(settings.step());
         newton.forget();
     }
 
@@ -200,10 +206,13 @@ public final class Stepper {
             asm.forces[f].accept(state);
         }
         scheme.accepted(state, asm.lambda);
-        if (newton.switched()) {
-            scheme.jumped();
-        }
         ledger.account(state, scheme.z);
+        if (newton.switched()) {
+            // forces jumped: the next step starts from accelerations that fit the new contacts
+            newton.freshAccelerations(state);
+            scheme.jumped(state);
+            ledger.resume(state, newton.freshLoads());
+        }
     }
 
     private void save() {
