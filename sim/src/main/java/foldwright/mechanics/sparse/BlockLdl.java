@@ -2,7 +2,6 @@
 package foldwright.mechanics.sparse;
 
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * Sparse {@code L D L'} factorisation, without pivoting, of a symmetric quasi-definite matrix given
@@ -31,10 +30,10 @@ public final class BlockLdl {
     private final FactorSolve substitution;
     private final PivotHealth health;
 
-    private BlockLdl(BlockPattern pattern, List<Fronts.Front> fronts) {
-        this.pattern = pattern;
-        layout = new BlockLayout(pattern, fronts);
-        plan = new FrontPlan(pattern, fronts, layout);
+    private BlockLdl(Analysis analysis) {
+        pattern = analysis.pattern();
+        layout = analysis.layout();
+        plan = analysis.plan();
         values = new double[layout.valueCount()];
         arena = new double[plan.arenaSize];
         factor = new double[plan.factorSize];
@@ -47,19 +46,10 @@ public final class BlockLdl {
 
     /**
      * Finds order, fronts and addresses for a topology. Several greedy orders are tried and the one
-     * with the least estimated time is taken.
+     * with the least estimated time is taken. The pattern is copied.
      */
     public static BlockLdl analyse(BlockPattern pattern) {
-        Fronts best = null;
-        for (EliminationOrder.OpenJoints open : EliminationOrder.OpenJoints.values()) {
-            for (EliminationOrder.Ties ties : EliminationOrder.Ties.values()) {
-                Fronts fronts = Fronts.of(pattern, EliminationOrder.of(pattern, ties, open));
-                if (best == null || fronts.cycles() < best.cycles()) {
-                    best = fronts;
-                }
-            }
-        }
-        return new BlockLdl(pattern, best.postorder());
+        return new BlockLdl(Analysis.of(pattern));
     }
 
     /** The entries of the matrix; the caller writes here. Zero at first. */

@@ -67,6 +67,28 @@ public final class BlockPattern {
         return neighbours.get(block).stream().mapToInt(Integer::intValue).toArray();
     }
 
+    BlockPattern copy() {
+        BlockPattern out = new BlockPattern();
+        for (int b = 0; b < blocks(); b++) {
+            out.add(kinds.get(b), sizes.get(b));
+        }
+        for (int b = 0; b < blocks(); b++) {
+            out.neighbours.get(b).addAll(neighbours.get(b));
+        }
+        return out;
+    }
+
+    /** All that makes the topology, as numbers: equal content, equal topology. */
+    int[] content() {
+        List<Integer> out = new ArrayList<>();
+        for (int b = 0; b < blocks(); b++) {
+            out.add(isJoint(b) ? -sizes.get(b) : sizes.get(b));
+            out.add(neighbours.get(b).size());
+            out.addAll(neighbours.get(b));
+        }
+        return out.stream().mapToInt(Integer::intValue).toArray();
+    }
+
     private int add(Kind kind, int size) {
         if (size < 1) {
             throw new IllegalArgumentException(

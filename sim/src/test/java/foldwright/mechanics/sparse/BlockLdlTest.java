@@ -170,6 +170,24 @@ class BlockLdlTest {
         assertThat(second).containsExactly(first);
     }
 
+    /** Solvers of one topology share addresses but no numbers; a grown pattern is another one. */
+    @Test
+    void solversOfTheSameTopologyAreIndependent() {
+        QuasiDefinite first = Topologies.scissor(1).fill(new Random(31), 1e-4);
+        QuasiDefinite second = Topologies.scissor(1).fill(new Random(32), 1e-4);
+        BlockLdl a = factored(first);
+        BlockLdl b = factored(second);
+        double[] x = first.randomVector();
+        double[] rhs = first.times(x);
+        a.solve(rhs);
+        assertThat(rhs).containsExactly(x, within(1e-9));
+        assertThat(b.values()).isNotSameAs(a.values());
+        int added = first.pattern.addBody(2);
+        BlockLdl grown = BlockLdl.analyse(first.pattern);
+        assertThat(grown.dimension()).isEqualTo(a.dimension() + 2);
+        assertThat(grown.offset(added)).isEqualTo(a.dimension());
+    }
+
     @Test
     void factorAndSolveAllocateNothing() {
         QuasiDefinite system = Topologies.fourBars(20).fill(new Random(2), 1e-6);
