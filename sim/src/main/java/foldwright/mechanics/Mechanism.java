@@ -15,6 +15,7 @@ import foldwright.mechanics.force.LawForce;
 import foldwright.mechanics.force.PointLoad;
 import foldwright.mechanics.joint.AxisAngle;
 import foldwright.mechanics.joint.AxisTravel;
+import foldwright.mechanics.joint.Branch;
 import foldwright.mechanics.joint.Combination;
 import foldwright.mechanics.joint.Coordinate;
 import foldwright.mechanics.joint.Coupling;
@@ -46,6 +47,7 @@ public final class Mechanism {
     private final List<Body> bodies = new ArrayList<>(List.of(Body.BASE));
     private final List<Rows> rows = new ArrayList<>();
     private final List<Force> forces = new ArrayList<>();
+    private final List<Branch> branches = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
     private Vec3 gravity = Vec3.ZERO;
     private int angles;
@@ -223,6 +225,16 @@ public final class Mechanism {
     /** Force law along a coordinate. */
     public LawForce law(String name, Coordinate along, ForceLaw law) {
         return add(new LawForce(name, along, law));
+    }
+
+    /** Declares the range of a coordinate on the branch that is meant; statics check it. */
+    public void branch(String name, Coordinate along, double least, double most) {
+        branches.add(new Branch(name, along, least, most));
+    }
+
+    /** Branch conditions. */
+    public List<Branch> branches() {
+        return Collections.unmodifiableList(branches);
     }
 
     /** Load at a point, zero until set. */

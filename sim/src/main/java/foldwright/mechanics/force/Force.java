@@ -51,6 +51,15 @@ public interface Force {
         return 0;
     }
 
+    /**
+     * How far its coordinate could be astray for a change of rate within a step [m or rad]: half
+     * the step times that change, with the change of rate that displacements {@code z} times {@code
+     * rateFactor} bring.
+     */
+    default double astray(double[] z, int shift, double rateFactor, double step) {
+        return 0;
+    }
+
     /** Called at the start of a run, after {@link #apply}: sums of work begin at zero. */
     default void begin(State s) {}
 

@@ -16,6 +16,7 @@ public final class LawForce implements Force {
     private ForceLaw law;
     private double value;
     private double rate;
+    private double lastRate;
     private double lastValue;
     private double lastForce;
     private double lastLoss;
@@ -133,6 +134,11 @@ public final class LawForce implements Force {
     }
 
     @Override
+    public double astray(double[] z, int shift, double rateFactor, double step) {
+        return 0.5 * step * Math.abs(rate - lastRate + rateFactor * change(z, shift));
+    }
+
+    @Override
     public void begin(State s) {
         work = 0;
         heat = 0;
@@ -140,6 +146,7 @@ public final class LawForce implements Force {
     }
 
     private void remember() {
+        lastRate = rate;
         lastValue = value;
         lastForce = response.force;
         lastLoss = response.loss;

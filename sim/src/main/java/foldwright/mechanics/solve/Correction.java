@@ -2,7 +2,9 @@
 package foldwright.mechanics.solve;
 
 import foldwright.mechanics.body.State;
+import foldwright.mechanics.joint.Branch;
 import foldwright.mechanics.joint.Rows;
+import java.util.Arrays;
 
 /** What all Newton loops do with a solution of the system. */
 final class Correction {
@@ -67,6 +69,22 @@ final class Correction {
                 Double.isNaN(last) ? Failure.Cause.NOT_A_NUMBER : Failure.Cause.NO_CONVERGENCE;
         return new Failure(
                 time, cause, asm.mechanism.bodies().get(worst).name(), worstRow(asm), last);
+    }
+
+    /** Why a pose is not the one that is meant; null if it is. */
+    static Failure wrongBranch(Assembly asm, State s) {
+        for (Branch b : asm.mechanism.branches()) {
+            if (!b.holds(s)) {
+                int body = Arrays.stream(b.coordinate().bodies()).max().orElse(0);
+                String name = asm.mechanism.bodies().get(body).name();
+                double beyond =
+                        Math.max(
+                                b.least() - b.coordinate().value(s),
+                                b.coordinate().value(s) - b.most());
+                return new Failure(s.time, Failure.Cause.WRONG_BRANCH, name, b.name(), beyond);
+            }
+        }
+        return null;
     }
 
     private static String worstRow(Assembly asm) {

@@ -11,7 +11,7 @@ import java.util.Objects;
  * @param cause what happened
  * @param body body with the largest remaining correction
  * @param row row with the largest remaining violation
- * @param residual that correction [m]
+ * @param residual that correction [m], or how far off the branch [m or rad]
  */
 public record Failure(double time, Cause cause, String body, String row, double residual) {
     /** What ended the solution. */
@@ -37,7 +37,7 @@ public record Failure(double time, Cause cause, String body, String row, double 
     public String message() {
         return String.format(
                 Locale.ROOT,
-                "at %.6g s: %s; body \"%s\", row \"%s\", last correction %.3g m",
+                "at %.6g s: %s; body \"%s\", row \"%s\", off by %.3g m",
                 time,
                 cause.words,
                 body,

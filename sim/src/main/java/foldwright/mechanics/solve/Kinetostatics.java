@@ -180,7 +180,7 @@ public final class Kinetostatics {
         solves = 0;
         begin(s);
         slide(Friction.Mode.NONE);
-        if (!settle(s, 0)) {
+        if (!settle(s, 0) || Correction.wrongBranch(asm, s) != null) {
             return failed(s);
         }
         move(s, inertia);
@@ -405,7 +405,11 @@ public final class Kinetostatics {
     }
 
     private MovingBalance failed(State s) {
-        Failure why = Correction.failure(asm, newton.kkt.vector(), s.time, residual);
+        Failure branch = Correction.wrongBranch(asm, s);
+        Failure why =
+                branch != null
+                        ? branch
+                        : Correction.failure(asm, newton.kkt.vector(), s.time, residual);
         return new MovingBalance(
                 new Equilibrium(s, asm.lambda, solves, why),
                 MovingBalance.Outcome.FAILED,

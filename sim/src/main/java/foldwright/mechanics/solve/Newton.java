@@ -18,6 +18,10 @@ final class Newton {
     private final SlidingFriction sliding;
     private final Accelerations accelerations;
     private final double[] kept;
+
+    /** Whether any force limits its update. */
+    private final boolean limited;
+
     private final double[] freshLoads;
     private final Keeping keeping = new Keeping();
     private long solves;
@@ -38,6 +42,11 @@ final class Newton {
         sliding = new SlidingFriction(asm, kkt);
         accelerations = new Accelerations(asm, kkt);
         kept = new double[asm.rowCount];
+        boolean any = false;
+        for (Force f : asm.forces) {
+            any |= f.largestUpdate() < Double.POSITIVE_INFINITY;
+        }
+        limited = any;
         freshLoads = new double[asm.rowCount];
     }
 
@@ -93,6 +102,10 @@ final class Newton {
         double first = 0;
         for (int i = 0; i < settings.iterations(); i++) {
             asm.evaluate(s);
+            if (i == 0 && limited && astray(0, h)) {
+                scheme.coast(s);
+                asm.evaluate(s);
+            }
             if (renew) {
                 factor(s, h);
             }
@@ -195,12 +208,26 @@ final class Newton {
             boolean open = !stop.engaged() && asm.phi[row] + move >= 0;
             modesChanged |= !open && stop.decide(approach, asm.lambda[row]);
         }
-        jumped = false;
-        for (Force f : asm.forces) {
-            double most = f.largestUpdate();
-            jumped |= most < Double.POSITIVE_INFINITY && Math.abs(f.change(x, -6)) > most;
-        }
+        jumped = limited && (leaps() || astray(scheme.rateFactor(), scheme.step()));
         return !modesChanged;
+    }
+
+    /** Whether a coordinate with a limited update was moved further than that. */
+    private boolean leaps() {
+        boolean found = false;
+        for (Force f : asm.forces) {
+            found |= Math.abs(f.change(kkt.vector(), -6)) > f.largestUpdate();
+        }
+        return found;
+    }
+
+    /** Whether a rate changed so much that such a coordinate may have left its place. */
+    private boolean astray(double rateFactor, double h) {
+        boolean found = false;
+        for (Force f : asm.forces) {
+            found |= f.astray(kkt.vector(), -6, rateFactor, h) > f.largestUpdate();
+        }
+        return found;
     }
 
     Failure failure(double time) {

@@ -37,6 +37,7 @@ final class Scheme {
 
     private final double[] x0;
     private final double[] q0;
+    private final double[] v0;
     private double[] lambdaNow = new double[0];
     private double[] lambdaBefore = new double[0];
     private double h;
@@ -57,6 +58,7 @@ final class Scheme {
         z = new double[n];
         x0 = new double[3 * bodies];
         q0 = new double[4 * bodies];
+        v0 = new double[n];
     }
 
     /** Starts anew from consistent accelerations. */
@@ -66,6 +68,11 @@ final class Scheme {
         lambdaNow = lambda.clone();
         lambdaBefore = lambda.clone();
         history = 1;
+    }
+
+    /** Length of the present step [s]. */
+    double step() {
+        return h;
     }
 
     /** Factor of the mass matrix: d v'/d z. */
@@ -83,6 +90,7 @@ final class Scheme {
         h = step;
         System.arraycopy(s.x, 0, x0, 0, x0.length);
         System.arraycopy(s.q, 0, q0, 0, q0.length);
+        System.arraycopy(s.v, 0, v0, 0, n);
         System.arraycopy(a1, 0, a0, 0, n);
         boolean even = step == lastStep;
         double f = (1 - alphaF) / (1 - alphaM);
@@ -104,6 +112,17 @@ final class Scheme {
             for (int i = 0; i < lambda.length; i++) {
                 lambda[i] = 2 * lambdaNow[i] - lambdaBefore[i];
             }
+        }
+        place(s);
+    }
+
+    /** Predicts anew: every body goes on at its velocity at the start of the step. */
+    void coast(State s) {
+        for (int i = 6; i < n; i++) {
+            z[i] = h * v0[i];
+            a1[i] = -(0.5 - beta) / beta * a0[i];
+            s.v[i] = v0[i] + h * ((1 - gamma) * a0[i] + gamma * a1[i]);
+            s.a[i] = ((1 - alphaM) * a1[i] + alphaM * a0[i] - alphaF * now[i]) / (1 - alphaF);
         }
         place(s);
     }

@@ -88,7 +88,7 @@ public final class Statics {
             }
             if (settled && e < 1e-10 && dl <= 1e-9 * asm.largestLoad() + 1e-9
                     || settled && e < 1e-15) {
-                return new Equilibrium(s, asm.lambda, i, null);
+                return new Equilibrium(s, asm.lambda, i, Correction.wrongBranch(asm, s));
             }
             if (i > 3 && e > 0.3 * before && sigma > 1e-3) {
                 sigma *= 0.3;
