@@ -87,6 +87,27 @@ class StaticsTest {
                 .isCloseTo(tool[1], within(close));
     }
 
+    /** Real wheels (20 teeth) shift skew by up to 2.5 %, frequencies by up to 0.6 %. */
+    @Test
+    void realWheelsShiftResultsByAFewPercent() {
+        for (GantryCases c : List.of(GantryCases.S1, GantryCases.S2)) {
+            double point = settle(c.crossed(GantryCases.POINT), c).skew();
+            double real = settle(c.crossed(GantryCases.RADIUS), c).skew();
+            assertThat(real).isNotEqualTo(point).isCloseTo(point, within(0.03 * Math.abs(point)));
+            double[] f = new double[2];
+            double[] radius = {GantryCases.POINT, GantryCases.RADIUS};
+            for (int i = 0; i < 2; i++) {
+                GantryModel model = c.singleLoop(radius[i]);
+                f[i] =
+                        Modes.at(model, c.x(), c.y(), Statics.Hold.ROTORS)
+                                .modes()
+                                .get(1)
+                                .frequency();
+            }
+            assertThat(f[1]).isNotEqualTo(f[0]).isCloseTo(f[0], within(0.01 * f[0]));
+        }
+    }
+
     @Test
     void causesAddUpToTheWhole() {
         for (GantryCases c : List.of(GantryCases.S1, GantryCases.S2)) {
