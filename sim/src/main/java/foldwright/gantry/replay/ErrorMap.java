@@ -38,7 +38,7 @@ public final class ErrorMap {
         return largest[row * CELLS + column];
     }
 
-    /** Steps spent in a cell. */
+    /** Looks (every fourth step) in a cell. */
     public int visits(int column, int row) {
         return visits[row * CELLS + column];
     }

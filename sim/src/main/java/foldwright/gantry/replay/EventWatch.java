@@ -40,6 +40,14 @@ final class EventWatch {
         }
         leastTension = least < leastTension ? least : leastTension;
         mostTension = most > mostTension ? most : mostTension;
+        if (!slipping && kernel.largestLag() > Math.PI) {
+            slipping = true;
+            firstLossLine = line;
+        }
+    }
+
+    /** Looks whether a belt climbs its teeth. */
+    void lookAtTeeth(long line) {
         double margin = teeth.leastMargin(kernel);
         leastMargin = margin < leastMargin ? margin : leastMargin;
         if (margin < 1 != climbing) {
@@ -47,10 +55,6 @@ final class EventWatch {
             if (climbing && toothJumps++ == 0) {
                 firstToothJumpLine = line;
             }
-        }
-        if (!slipping && kernel.largestLag() > Math.PI) {
-            slipping = true;
-            firstLossLine = line;
         }
     }
 
