@@ -257,6 +257,11 @@ public final class Move {
         out[second] = -r * rate2 * sin(angle);
     }
 
+    /** Whether the move has no curvature. */
+    boolean straight() {
+        return kind != Kind.ARC;
+    }
+
     /** Largest distance of any end of this move from the origin along an axis [m]. */
     double reach() {
         double most = 0;

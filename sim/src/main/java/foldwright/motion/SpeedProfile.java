@@ -163,6 +163,25 @@ public final class SpeedProfile {
         return acceleration[i] + inside(t, i) * jerk[i];
     }
 
+    /**
+     * Way, speed and acceleration after a time, with one look for the phase; the same numbers as
+     * {@link #way}, {@link #speed} and {@link #acceleration}.
+     *
+     * @param out way [m], speed [m/s], acceleration [m/s2]
+     */
+    void state(double t, double[] out) {
+        int i = phaseAt(t);
+        double d = inside(t, i);
+        double v = speed[i];
+        double a = acceleration[i];
+        double j = jerk[i];
+        double s = way[i] + d * (v + d * (a / 2 + d * j / 6));
+        double u = v + d * (a + d * j / 2);
+        out[0] = s < length ? s : length;
+        out[1] = u > 0 ? u : 0;
+        out[2] = a + d * j;
+    }
+
     private int phaseAt(double t) {
         int i = 0;
         while (i < PHASES - 1 && t >= time[i + 1]) {

@@ -5,6 +5,7 @@ package foldwright.motion;
 public final class TimedMove {
     private final Move move = new Move();
     private final SpeedProfile profile = new SpeedProfile();
+    private final double[] state = new double[3];
     private final double[] point = new double[3];
     private final double[] tangent = new double[3];
     private final double[] curvature = new double[3];
@@ -19,21 +20,28 @@ public final class TimedMove {
 
     /** Writes the state at a time since the start of this move [s]. */
     public void sample(double t, CourseSample out) {
-        double s = profile.way(t);
-        double v = profile.speed(t);
-        double a = profile.acceleration(t);
+        profile.state(t, state);
+        double s = state[0];
+        double v = state[1];
+        double a = state[2];
         move.point(s, point);
         move.tangent(s, tangent);
-        move.curvature(s, curvature);
         out.x = point[0];
         out.y = point[1];
         out.z = point[2];
         out.vx = v * tangent[0];
         out.vy = v * tangent[1];
         out.vz = v * tangent[2];
+        out.line = move.line();
+        if (move.straight()) {
+            out.ax = a * tangent[0];
+            out.ay = a * tangent[1];
+            out.az = a * tangent[2];
+            return;
+        }
+        move.curvature(s, curvature);
         out.ax = a * tangent[0] + v * v * curvature[0];
         out.ay = a * tangent[1] + v * v * curvature[1];
         out.az = a * tangent[2] + v * v * curvature[2];
-        out.line = move.line();
     }
 }

@@ -117,6 +117,12 @@ public final class GantryKernel {
     double carriagePlace;
     double largestLag;
     final double[] predicted;
+    private final double midX;
+    private final double midY;
+    private final double[] motorPerX;
+    private final double[] motorPerY;
+    private final double toolArmX;
+    private final double toolArmY;
     private int sinceRenewal;
 
     /** Builds the kernel; the carriage stands at the middle of its travel. */
@@ -170,7 +176,17 @@ public final class GantryKernel {
         command = new double[axles.motors];
         commandRate = new double[axles.motors];
         motorTorque = new double[axles.motors];
-        stand(model.layout().travel().xMid(), model.layout().travel().yMid());
+        midX = model.layout().travel().xMid();
+        midY = model.layout().travel().yMid();
+        motorPerX = new double[axles.motors];
+        motorPerY = new double[axles.motors];
+        for (int m = 0; m < axles.motors; m++) {
+            motorPerX[m] = relation.anglePerX(axles.motorAxle[m]);
+            motorPerY[m] = relation.anglePerY(axles.motorAxle[m]);
+        }
+        toolArmX = ocx + model.tool().x();
+        toolArmY = ocy + model.tool().y();
+        stand(midX, midY);
     }
 
     /** Puts the machine square and at rest at a place, rotors on their commands. */
@@ -211,12 +227,11 @@ public final class GantryKernel {
 
     /** Sets what the motors are told: place and speed of the carriage origin [m, m/s]. */
     public void command(double x, double y, double vx, double vy) {
-        double dx = x - model.layout().travel().xMid();
-        double dy = y - model.layout().travel().yMid();
-        for (int m = 0; m < axles.motors; m++) {
-            int a = axles.motorAxle[m];
-            double perX = relation.anglePerX(a);
-            double perY = relation.anglePerY(a);
+        double dx = x - midX;
+        double dy = y - midY;
+        for (int m = 0; m < command.length; m++) {
+            double perX = motorPerX[m];
+            double perY = motorPerY[m];
             double told = perX * dx + perY * dy;
             double grain = axles.microstep[m];
             command[m] = grain > 0 ? grain * Math.rint(told / grain) : told;
@@ -499,12 +514,12 @@ public final class GantryKernel {
 
     /** Tool across the rails [m, base frame]. */
     public double toolX() {
-        return xc + ocx + model.tool().x() - (ocy + model.tool().y()) * tc;
+        return xc + toolArmX - toolArmY * tc;
     }
 
     /** Tool along the rails [m, base frame]. */
     public double toolY() {
-        return yc + ocy + model.tool().y() + (ocx + model.tool().x()) * tc;
+        return yc + toolArmY + toolArmX * tc;
     }
 
     public int sections() {

@@ -17,6 +17,8 @@ public final class ReplayStatistics {
 
     private final GantryKernel kernel;
     private final double span;
+    private final double toolX;
+    private final double toolY;
     private final Channel skew;
     private final Channel errorX;
     private final Channel errorY;
@@ -33,6 +35,8 @@ public final class ReplayStatistics {
     public ReplayStatistics(GantryKernel kernel) {
         this.kernel = kernel;
         span = kernel.model().span();
+        toolX = kernel.model().tool().x();
+        toolY = kernel.model().tool().y();
         int size = kernel.savedSize();
         skew = new Channel(size);
         errorX = new Channel(size);
@@ -51,8 +55,8 @@ public final class ReplayStatistics {
      */
     public void add(double time, long line, double x, double y) {
         GantryKernel k = kernel;
-        double dx = k.toolX() - x - k.model().tool().x();
-        double dy = k.toolY() - y - k.model().tool().y();
+        double dx = k.toolX() - x - toolX;
+        double dy = k.toolY() - y - toolY;
         double off = Math.sqrt(dx * dx + dy * dy);
         keep(skew, k.skew() * span, time, line, x, y);
         keep(errorX, dx, time, line, x, y);
