@@ -70,6 +70,9 @@ public final class Linearisation {
      * (rows) per unit force [N] and moment [N m] on it (columns), x, y, z each.
      */
     public double[][] compliance(Marker at) {
+        if (at.body().isBase()) {
+            return new double[6][6];
+        }
         kkt.fillStatic(state, SIGMA);
         kkt.factor();
         double[][] loads = new double[6][];
