@@ -3,6 +3,7 @@ package foldwright.cli;
 
 import foldwright.lift.Direction;
 import foldwright.lift.FoldResult;
+import foldwright.lift.FoldRun;
 import foldwright.lift.ForceCurve;
 import foldwright.lift.HoldResult;
 import foldwright.lift.LiftSolver;
@@ -24,6 +25,6 @@ final class LiftRuns implements Runs {
 
     /** Unfolds or folds in time. */
     FoldResult fold(Machine machine, Direction direction, Progress progress) {
-        throw new BadInput("this build has no solver of the lift yet");
+        return FoldRun.halved(machine, direction, FoldRun.STEP);
     }
 }

@@ -44,6 +44,20 @@ public record FoldResult(
         events = List.copyOf(events);
     }
 
+    /** The same result, with what halving the step changed in the worst margin [1]. */
+    FoldResult withHalving(double change) {
+        Convergence c = convergence;
+        return new FoldResult(
+                machine,
+                direction,
+                outcome,
+                samples,
+                events,
+                ledger,
+                new Convergence(
+                        c.step(), c.steps(), c.solves(), c.halvedSteps(), c.worstMargin(), change));
+    }
+
     /**
      * The state at one time.
      *

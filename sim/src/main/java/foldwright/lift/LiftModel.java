@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.lift;
 
-import foldwright.lift.Linkage.ArmPart;
-import foldwright.lift.Linkage.SliderPart;
 import foldwright.machine.Machine;
 import foldwright.machine.drive.ScrewLine;
 import foldwright.mechanics.Mechanism;
@@ -144,18 +142,7 @@ final class LiftModel {
 
     /** Places every body where ideal pins would have it; velocities stay as they are. */
     void pose(State s, Scissor.Shape shape) {
-        var lift = machine.lift();
-        s.place(linkage.deck(), LiftPlaces.deck(lift, shape));
-        for (ArmPart a : linkage.arms()) {
-            s.place(a.body(), LiftPlaces.arm(lift, shape, a.side(), a.stage(), a.kind()));
-        }
-        for (SliderPart p : linkage.sliders()) {
-            s.place(
-                    p.body(),
-                    foldwright.mechanics.body.Pose.at(
-                            LiftPlaces.slider(lift, shape, p.level(), p.y())));
-        }
-        s.refresh();
+        linkage.pose(s, machine.lift(), shape);
     }
 
     /** Pivot height of a state: deck frame above the base pins, mean of both sides [m]. */

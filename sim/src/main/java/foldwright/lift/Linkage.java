@@ -3,12 +3,15 @@ package foldwright.lift;
 
 import foldwright.machine.linkage.Arm;
 import foldwright.machine.linkage.ArmName;
+import foldwright.machine.linkage.Lift;
 import foldwright.machine.linkage.Pin;
 import foldwright.machine.linkage.PinPlace;
 import foldwright.machine.linkage.Side;
 import foldwright.machine.linkage.SliderEnd;
 import foldwright.machine.linkage.SliderLevel;
 import foldwright.mechanics.body.Body;
+import foldwright.mechanics.body.Pose;
+import foldwright.mechanics.body.State;
 import foldwright.mechanics.joint.Friction;
 import foldwright.mechanics.joint.PairJoint;
 import java.util.List;
@@ -27,6 +30,18 @@ record Linkage(Body deck, List<ArmPart> arms, List<PinPart> pins, List<SliderPar
         arms = List.copyOf(arms);
         pins = List.copyOf(pins);
         sliders = List.copyOf(sliders);
+    }
+
+    /** Places every body where ideal pins would have it; velocities stay as they are. */
+    void pose(State s, Lift lift, Scissor.Shape shape) {
+        s.place(deck, LiftPlaces.deck(lift, shape));
+        for (ArmPart a : arms) {
+            s.place(a.body(), LiftPlaces.arm(lift, shape, a.side(), a.stage(), a.kind()));
+        }
+        for (SliderPart p : sliders) {
+            s.place(p.body(), Pose.at(LiftPlaces.slider(lift, shape, p.level(), p.y())));
+        }
+        s.refresh();
     }
 
     /** An end of a row of pins. */

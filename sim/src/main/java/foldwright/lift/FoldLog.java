@@ -1,0 +1,265 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.lift;
+
+import foldwright.lift.FoldResult.Event;
+import foldwright.lift.FoldResult.EventKind;
+import foldwright.lift.FoldResult.MotorState;
+import foldwright.lift.FoldResult.Outcome;
+import foldwright.lift.FoldResult.Sample;
+import foldwright.mechanics.body.Marker;
+import foldwright.mechanics.body.State;
+import foldwright.mechanics.body.Vec3;
+import foldwright.mechanics.joint.Stop;
+import foldwright.mechanics.solve.Stepper;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Watches a run: samples at even times, and events told once each time they happen. */
+final class FoldLog {
+    /** Time between samples, over which torque and force are averaged [s]. */
+    private static final double EVERY = 0.1;
+
+    /** Nut force that counts as a side, against its largest size so far [1]. */
+    private static final double SIDE = 0.02;
+
+    private final DrivenLift lift;
+    private final Direction direction;
+    private final List<StepperLaw> motors;
+    private final Stepper stepper;
+    private final Marker back;
+    private final Marker front;
+    private final List<Sample> samples = new ArrayList<>();
+    private final List<Event> events = new ArrayList<>();
+    private final boolean[] pressing;
+    private final double[] torque;
+    private final double[] force;
+    private int looks;
+    private double nextSample;
+    private double worstMargin = Double.POSITIVE_INFINITY;
+    private double lastHeight;
+    private double largestForce;
+    private int side;
+    private long slipped;
+    private long halvings;
+    private boolean atStop;
+
+    FoldLog(DrivenLift lift, Direction direction, List<StepperLaw> motors, Stepper stepper) {
+        this.lift = lift;
+        this.direction = direction;
+        this.motors = motors;
+        this.stepper = stepper;
+        double half = lift.machine().lift().width() / 2;
+        back = lift.linkage().deck().marker(new Vec3(0, half, 0));
+        front = lift.linkage().deck().marker(new Vec3(0, -half, 0));
+        pressing = new boolean[lift.springs().size()];
+        for (int i = 0; i < pressing.length; i++) {
+            pressing[i] = presses(i, stepper.state());
+        }
+        torque = new double[lift.rotors().size()];
+        force = new double[lift.screws().size()];
+        lastHeight = height();
+        for (int i = 0; i < force.length; i++) {
+            force[i] = nutForce(i);
+        }
+        atStop = touching();
+        looks = 1;
+        sample();
+    }
+
+    double height() {
+        return lift.height(stepper.state());
+    }
+
+    /** Poles that the motor furthest behind has slipped, either way. */
+    long slipped() {
+        return slipped;
+    }
+
+    double worstMargin() {
+        return worstMargin;
+    }
+
+    List<Sample> samples() {
+        return samples;
+    }
+
+    List<Event> events() {
+        return events;
+    }
+
+    /** Takes note of the step just done. */
+    void look() {
+        looks++;
+        for (int m = 0; m < motors.size(); m++) {
+            StepperLaw law = motors.get(m);
+            double lag = law.lag(angle(m));
+            torque[m] += law.pullOut() * Math.sin(lag) * direction.sign();
+            countSteps(law.slipped(angle(m)));
+        }
+        for (int i = 0; i < force.length; i++) {
+            force[i] += nutForce(i);
+        }
+        springs();
+        stops();
+        if (stepper.halvings() > halvings) {
+            if (halvings == 0) {
+                event(EventKind.STEP_HALVED, "The time step had to be halved for the first time.");
+            }
+            halvings = stepper.halvings();
+        }
+        if (stepper.state().time >= nextSample - 1e-9) {
+            sample();
+        }
+    }
+
+    private double angle(int m) {
+        return lift.rotors().get(m).turn().value(stepper.state());
+    }
+
+    private void countSteps(long poles) {
+        long now = Math.abs(poles);
+        if (now > slipped) {
+            if (slipped == 0) {
+                event(
+                        EventKind.STEPS_LOST,
+                        String.format(
+                                Locale.ROOT,
+                                "The motor falls out of step at a pivot height of %.1f mm: four full steps lost.",
+                                height() * 1e3));
+            }
+            slipped = now;
+        }
+    }
+
+    private double nutForce(int i) {
+        ScrewPart part = lift.screws().get(i).part();
+        return part.raisingForce(stepper.multiplier(part.row().rowAt()));
+    }
+
+    private boolean presses(int i, State s) {
+        SpringPart spring = lift.springs().get(i);
+        return spring.law().force(spring.extent(spring.along().value(s))) != 0;
+    }
+
+    private void springs() {
+        for (int i = 0; i < pressing.length; i++) {
+            boolean now = presses(i, stepper.state());
+            if (now != pressing[i]) {
+                pressing[i] = now;
+                String name = lift.springs().get(i).name();
+                String what = now ? "is touched" : "lets go";
+                event(
+                        now ? EventKind.SPRING_TOUCHED : EventKind.SPRING_LET_GO,
+                        String.format(
+                                Locale.ROOT,
+                                "%s %s at a pivot height of %.1f mm.",
+                                name,
+                                what,
+                                height() * 1e3));
+            }
+        }
+    }
+
+    private void stops() {
+        boolean touching = touching();
+        if (touching && !atStop) {
+            event(
+                    EventKind.STOP_REACHED,
+                    String.format(
+                            Locale.ROOT,
+                            "A stop is met at a pivot height of %.1f mm.",
+                            height() * 1e3));
+        }
+        atStop = touching;
+    }
+
+    private boolean touching() {
+        boolean touching = false;
+        for (var row : lift.mechanism().rows()) {
+            touching |= row instanceof Stop stop && stepper.multiplier(stop.rowAt()) > 1;
+        }
+        return touching;
+    }
+
+    private void sample() {
+        State s = stepper.state();
+        int busiest = 0;
+        for (int i = 0; i < force.length; i++) {
+            busiest = Math.abs(force[i]) > Math.abs(force[busiest]) ? i : busiest;
+        }
+        double nut = force[busiest] / looks;
+        sides(nut);
+        double height = height();
+        double elapsed = samples.isEmpty() ? 0 : s.time - samples.get(samples.size() - 1).time();
+        double speed = elapsed > 0 ? (height - lastHeight) / elapsed : 0;
+        double droop = s.point(back).z() - s.point(front).z();
+        samples.add(new Sample(s.time, height, speed, motor(), nut, droop));
+        lastHeight = height;
+        nextSample = s.time + EVERY;
+        looks = 0;
+        java.util.Arrays.fill(torque, 0);
+        java.util.Arrays.fill(force, 0);
+    }
+
+    private MotorState motor() {
+        if (motors.isEmpty()) {
+            double rate = lift.rotors().get(0).turn().rate(stepper.state());
+            return new MotorState(angle(0), rate, 0, lift.train().available(Math.abs(rate)), 0);
+        }
+        int busiest = 0;
+        for (int m = 0; m < torque.length; m++) {
+            busiest = Math.abs(torque[m]) > Math.abs(torque[busiest]) ? m : busiest;
+        }
+        StepperLaw law = motors.get(busiest);
+        double mean = torque[busiest] / Math.max(1, looks);
+        double rate = lift.rotors().get(busiest).turn().rate(stepper.state());
+        boolean moving = Math.abs(law.fieldSpeed()) > 1e-3;
+        if (moving && slipped == 0 && Math.abs(mean) > 0 && stepper.steps() > 0) {
+            worstMargin = Math.min(worstMargin, law.pullOut() / Math.abs(mean));
+        }
+        if (slipped > 0) {
+            worstMargin = Math.min(worstMargin, 1);
+        }
+        return new MotorState(law.field(), rate, mean, law.pullOut(), 4.0 * slipped);
+    }
+
+    private void sides(double nut) {
+        largestForce = Math.max(largestForce, Math.abs(nut));
+        int now = Math.abs(nut) < SIDE * largestForce ? 0 : nut > 0 ? 1 : -1;
+        if (now != 0 && side != 0 && now != side) {
+            event(
+                    EventKind.NUT_LOAD_REVERSED,
+                    String.format(
+                            Locale.ROOT,
+                            "The load on the nut changes sides at a pivot height of %.1f mm.",
+                            height() * 1e3));
+        }
+        side = now != 0 ? now : side;
+    }
+
+    void event(EventKind kind, String sentence) {
+        events.add(new Event(kind, stepper.state().time, height(), sentence));
+    }
+
+    /** Closes the log with the last sample and how it ended. */
+    void end(Outcome outcome, double goal) {
+        looks = Math.max(1, looks);
+        if (outcome == Outcome.STALLED) {
+            event(
+                    EventKind.STALLED,
+                    String.format(
+                            Locale.ROOT,
+                            "The motor stalls at a pivot height of %.1f mm.",
+                            height() * 1e3));
+        } else if (outcome == Outcome.ARRIVED) {
+            event(
+                    EventKind.ARRIVED,
+                    String.format(
+                            Locale.ROOT,
+                            "Arrived at %.1f mm, commanded %.1f mm.",
+                            height() * 1e3,
+                            goal * 1e3));
+        }
+    }
+}

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.lift;
+
+import foldwright.lift.FoldResult.Convergence;
+import foldwright.lift.FoldResult.EventKind;
+import foldwright.lift.FoldResult.Ledger;
+import foldwright.lift.FoldResult.Outcome;
+import foldwright.machine.Machine;
+import foldwright.machine.drive.StepperDrive;
+import foldwright.mechanics.solve.EnergyLedger;
+import foldwright.mechanics.solve.Equilibrium;
+import foldwright.mechanics.solve.Settings;
+import foldwright.mechanics.solve.Statics;
+import foldwright.mechanics.solve.Stepper;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Unfolding or folding in time with the motor's real commands: the field of the motor turns as the
+ * asked rise needs, with its ramps; the rotor follows by its load angle or loses steps; springs let
+ * go, stops are met.
+ *
+ * <p>Starts from the equilibrium in which the drive holds the deck. A motor that stays out of step
+ * ends the run: that is a result. Pins and guides are ideal; see {@link DrivenLift}.
+ */
+public final class FoldRun {
+    /** Step unless asked otherwise [s]; the motor's own swing is faster and is damped out. */
+    public static final double STEP = 5e-3;
+
+    private static final double AFTER = 0.25;
+
+    /** Poles behind at which a motor counts as stalled. */
+    private static final int LOST = 8;
+
+    private final Machine machine;
+    private final Direction direction;
+    private final DrivenLift lift;
+    private final RiseCommand command;
+    private final List<StepperLaw> motors = new ArrayList<>();
+    private final double from;
+    private final double to;
+
+    private FoldRun(Machine machine, Direction direction, double from, double to) {
+        this.machine = machine;
+        this.direction = direction;
+        this.from = from;
+        this.to = to;
+        lift = new DrivenLift(machine, Give.IDEAL, machine.drive().screw().nut().friction(), from);
+        RiseLaw law = new RiseLaw(machine.drive().rise(), lift.train());
+        command = new RiseCommand(law, lift.shape().path(0), from, to);
+        for (DrivenLift.Rotor rotor : lift.rotors()) {
+            power(rotor);
+        }
+    }
+
+    /** Over the whole travel of the machine: raising from flat, lowering from fully open. */
+    public static FoldResult run(Machine machine, Direction direction, double step) {
+        LiftSolver ends = new LiftSolver(machine);
+        boolean up = direction == Direction.RAISING;
+        double from = up ? ends.lowest() : ends.highest();
+        return run(machine, direction, from, up ? ends.highest() : ends.lowest(), step);
+    }
+
+    /**
+     * Between two pivot heights [m].
+     *
+     * @param step time step [s]
+     */
+    public static FoldResult run(
+            Machine machine, Direction direction, double from, double to, double step) {
+        return new FoldRun(machine, direction, from, to).go(step);
+    }
+
+    /** The same run twice, the second time with half the step; the result is that of the second. */
+    public static FoldResult halved(Machine machine, Direction direction, double step) {
+        FoldResult coarse = run(machine, direction, step);
+        FoldResult fine = run(machine, direction, 0.5 * step);
+        double margin = fine.convergence().worstMargin();
+        double change = Math.abs(coarse.convergence().worstMargin() / margin - 1);
+        return fine.withHalving(change);
+    }
+
+    private void power(DrivenLift.Rotor rotor) {
+        RotorCommand turns = new RotorCommand(lift, rotor, command);
+        if (machine.drive().source() instanceof StepperDrive stepper) {
+            int teeth = Math.max(1, stepper.motor().stepsPerTurn() / 4);
+            StepperLaw law = new StepperLaw(lift.train(), turns, teeth);
+            motors.add(law);
+            lift.mechanism().law(rotor.body().name() + " field", rotor.turn(), law);
+            return;
+        }
+        // A hand turns the crank as commanded.
+        lift.mechanism().drive(rotor.body().name() + " crank", rotor.turn(), turns);
+    }
+
+    private FoldResult go(double step) {
+        Equilibrium held = new Statics(lift.mechanism()).holding(lift.start());
+        Settings settings = Settings.ofStep(step);
+        Stepper stepper =
+                held.found()
+                        ? new Stepper(lift.mechanism(), held, settings)
+                        : new Stepper(lift.mechanism(), lift.start(), settings);
+        EnergyLedger ledger = stepper.ledger();
+        double height0 = ledger.height();
+        double springs0 = ledger.springs() + ledger.joints();
+        FoldLog log = new FoldLog(lift, direction, motors, stepper);
+        double end = command.duration() + AFTER;
+        boolean solved = true;
+        boolean stalled = false;
+        while (solved && !stalled && stepper.state().time < end - 0.5 * step) {
+            solved = stepper.step() == Stepper.Outcome.DONE;
+            if (solved) {
+                log.look();
+                stalled = log.slipped() >= LOST;
+            }
+        }
+        if (!solved) {
+            log.event(EventKind.NOT_SOLVED, stepper.failure().message());
+        }
+        Outcome outcome = outcome(solved, stalled, log);
+        log.end(outcome, to);
+        Ledger account =
+                new Ledger(
+                        ledger.kinetic(),
+                        ledger.height() - height0,
+                        ledger.springs() + ledger.joints() - springs0,
+                        ledger.work(),
+                        ledger.friction(),
+                        ledger.damping() + ledger.numerical(),
+                        ledger.turnover());
+        Convergence convergence =
+                new Convergence(
+                        step,
+                        stepper.steps(),
+                        stepper.solves() / (double) Math.max(1, stepper.steps()),
+                        stepper.halvings(),
+                        log.worstMargin(),
+                        Double.NaN);
+        return new FoldResult(
+                machine.name(),
+                direction,
+                outcome,
+                log.samples(),
+                log.events(),
+                account,
+                convergence);
+    }
+
+    private Outcome outcome(boolean solved, boolean stalled, FoldLog log) {
+        if (!solved) {
+            return Outcome.NOT_SOLVED;
+        }
+        if (stalled) {
+            return Outcome.STALLED;
+        }
+        if (log.slipped() > 0) {
+            return Outcome.LOST_STEPS;
+        }
+        boolean there = Math.abs(log.height() - to) < 0.02 * Math.abs(to - from);
+        return there ? Outcome.ARRIVED : Outcome.HIT_STOP;
+    }
+}
