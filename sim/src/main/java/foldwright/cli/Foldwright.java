@@ -26,6 +26,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             NewCommand.class,
             AssessCommand.class,
             CurveCommand.class,
+            FoldCommand.class,
+            HoldCommand.class,
             ReplayCommand.class,
             LimitsCommand.class,
             ProofCommand.class

@@ -6,6 +6,7 @@ import foldwright.lift.FoldResult;
 import foldwright.lift.FoldRun;
 import foldwright.lift.ForceCurve;
 import foldwright.lift.HoldResult;
+import foldwright.lift.HoldStudy;
 import foldwright.lift.LiftSolver;
 import foldwright.machine.Machine;
 import foldwright.study.Runs;
@@ -20,7 +21,7 @@ final class LiftRuns implements Runs {
 
     @Override
     public Optional<HoldResult> hold(Machine machine) {
-        return Optional.empty();
+        return Optional.of(HoldStudy.of(machine));
     }
 
     /** Unfolds or folds in time. */

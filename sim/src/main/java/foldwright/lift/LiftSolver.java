@@ -32,7 +32,7 @@ public final class LiftSolver {
     /** A solver for a machine as described. */
     public LiftSolver(Machine machine) {
         this.machine = machine;
-        this.model = new LiftModel(machine, inStep(machine) ? Give.IDEAL : Give.STATED);
+        this.model = new LiftModel(machine, giveOf(machine));
         this.lift = new MovingLift(model);
         this.train = new DriveTrain(machine.drive());
         this.run =
@@ -40,6 +40,11 @@ public final class LiftSolver {
                         lift,
                         new PointMaker(model, train),
                         new RiseLaw(machine.drive().rise(), train));
+    }
+
+    /** How much joints yield: only screws out of step make it matter. */
+    static Give giveOf(Machine machine) {
+        return inStep(machine) ? Give.IDEAL : Give.STATED;
     }
 
     private static boolean inStep(Machine machine) {

@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.lift;
+
+import foldwright.lift.HoldResult.Point;
+import foldwright.lift.HoldResult.RunDown;
+import foldwright.lift.HoldResult.Verdict;
+import foldwright.machine.Machine;
+import foldwright.machine.drive.Nut;
+import foldwright.machine.drive.StepperDrive;
+import foldwright.mechanics.body.Marker;
+import foldwright.mechanics.body.State;
+import foldwright.mechanics.body.Vec3;
+import foldwright.mechanics.solve.Equilibrium;
+import foldwright.mechanics.solve.MovingBalance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+
+/**
+ * What the lift does with the power off, at every height and for the whole range of thread
+ * friction.
+ *
+ * <p>At each height the loads on the nuts are those of the model as it is about to sink, and as it
+ * is about to spring up, pins and guides helping to hold. Through thread, collar and belt they turn
+ * the motor, which holds by its detent torque alone. The friction that just holds is found by
+ * halving. Where the lowest friction does not hold, the model is let go and runs down in time.
+ *
+ * <p>Friction at rest is taken as friction in motion; shaking lowers it, so ask for a margin.
+ */
+public final class HoldStudy {
+    private static final int HEIGHTS = 41;
+    private static final double CREEP = 1e-4;
+    private static final int HALVINGS = 40;
+
+    private final Machine machine;
+    private final LiftModel model;
+    private final MovingLift lift;
+    private final Marker back;
+    private final Marker front;
+    private final double detent;
+    private final double low;
+    private final double high;
+
+    private HoldStudy(Machine machine) {
+        this.machine = machine;
+        model = new LiftModel(machine, LiftSolver.giveOf(machine));
+        lift = new MovingLift(model);
+        double half = machine.lift().width() / 2;
+        back = model.linkage().deck().marker(new Vec3(0, half, 0));
+        front = model.linkage().deck().marker(new Vec3(0, -half, 0));
+        detent = machine.drive().source() instanceof StepperDrive s ? s.motor().detentTorque() : 0;
+        Nut nut = machine.drive().screw().nut();
+        low = nut.frictionLow().orElse(nut.friction());
+        high = nut.frictionHigh().orElse(nut.friction());
+    }
+
+    /** Studies a machine over its whole travel. */
+    public static HoldResult of(Machine machine) {
+        return new HoldStudy(machine).study();
+    }
+
+    private HoldResult study() {
+        TreeSet<Double> grid = new TreeSet<>();
+        for (int i = 0; i < HEIGHTS; i++) {
+            double share = i / (HEIGHTS - 1.0);
+            grid.add(model.lowest() + share * (model.highest() - model.lowest()));
+        }
+        new SpringEvents(model).find().forEach(e -> grid.add(e.height()));
+        List<Point> points = new ArrayList<>();
+        for (double h : grid) {
+            points.add(point(Math.min(h, model.highest())));
+        }
+        HoldResult plain =
+                new HoldResult(machine.name(), points, Optional.empty(), Optional.empty(), "");
+        double needed = plain.worst().map(Point::frictionNeeded).orElse(0.0);
+        Optional<Double> flip = needed > 0 && needed < 1 ? Optional.of(needed) : Optional.empty();
+        Optional<RunDown> run =
+                startOfRun(points).isPresent()
+                        ? new RunDownStudy(machine, low, detent)
+                                .from(startOfRun(points).getAsDouble())
+                        : Optional.empty();
+        return new HoldResult(machine.name(), points, flip, run, sentence(plain, needed));
+    }
+
+    /** The highest height from which it sinks with the lowest friction. */
+    private OptionalDouble startOfRun(List<Point> points) {
+        return points.stream()
+                .filter(p -> p.frictionNeeded() > low && p.nutForce() > 0)
+                .mapToDouble(Point::height)
+                .max();
+    }
+
+    private Point point(double height) {
+        Scissor.Shape shape = model.scissor().atHeight(height);
+        MovingBalance sinking = lift.passing(shape, -CREEP);
+        MovingBalance rising = lift.passing(shape, CREEP);
+        double[] down = forces(sinking, -1);
+        double[] up = forces(rising, 1);
+        double needed = Math.max(needed(down), needed(up));
+        double nut = 0.5 * (largest(forces(rising, 1)) - largest(down));
+        if (sinking.outcome() != MovingBalance.Outcome.BALANCED) {
+            nut = largest(up);
+        }
+        return new Point(
+                height,
+                verdict(needed, down, up),
+                nut,
+                Math.max(drive(down, low), drive(up, low)),
+                detent,
+                needed,
+                droop(sinking));
+    }
+
+    /**
+     * Forces of the screws on their nuts along the motion; nothing where friction locks the lift.
+     */
+    private double[] forces(MovingBalance b, int sense) {
+        double[] f = new double[model.screws().size()];
+        if (b.outcome() == MovingBalance.Outcome.BALANCED) {
+            Equilibrium e = b.balance();
+            for (int i = 0; i < f.length; i++) {
+                ScrewPart part = model.screws().get(i);
+                f[i] = sense * part.raisingForce(e.load(part.row()));
+            }
+        }
+        return f;
+    }
+
+    private static double largest(double[] f) {
+        double most = 0;
+        for (double x : f) {
+            most = Math.abs(x) > Math.abs(most) ? x : most;
+        }
+        return most;
+    }
+
+    /**
+     * What the load puts on the most loaded motor shaft, negative where it must be driven [N·m].
+     */
+    private double drive(double[] alongMotion, double friction) {
+        DriveTrain train = new DriveTrain(machine.drive(), friction);
+        double[] sum = new double[train.motors()];
+        for (int i = 0; i < alongMotion.length; i++) {
+            sum[train.motorOf(i)] += train.turn(alongMotion[i]).total();
+        }
+        double most = Double.NEGATIVE_INFINITY;
+        for (double torque : sum) {
+            most = Math.max(most, -train.motorTorque(torque));
+        }
+        return most;
+    }
+
+    /** Thread friction that just holds, 0 where none is needed, 1 where even 1 does not hold. */
+    private double needed(double[] alongMotion) {
+        if (drive(alongMotion, 0) <= detent) {
+            return 0;
+        }
+        double runs = 0;
+        double holds = 1;
+        if (drive(alongMotion, holds) > detent) {
+            return 1;
+        }
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = 0.5 * (runs + holds);
+            if (drive(alongMotion, middle) > detent) {
+                runs = middle;
+            } else {
+                holds = middle;
+            }
+        }
+        return holds;
+    }
+
+    private Verdict verdict(double needed, double[] down, double[] up) {
+        if (needed <= low) {
+            return Verdict.HOLDS;
+        }
+        if (needed <= high) {
+            return Verdict.MAY_HOLD;
+        }
+        return needed(up) > needed(down) ? Verdict.SPRINGS_UP : Verdict.RUNS_DOWN;
+    }
+
+    private double droop(MovingBalance b) {
+        if (b.outcome() != MovingBalance.Outcome.BALANCED) {
+            return 0;
+        }
+        State s = b.balance().state();
+        return s.point(back).z() - s.point(front).z();
+    }
+
+    private String sentence(HoldResult result, double needed) {
+        Point worst = result.worst().orElseThrow();
+        String range =
+                low == high
+                        ? String.format(Locale.ROOT, "thread friction %.3g", low)
+                        : String.format(
+                                Locale.ROOT, "thread friction from %.3g to %.3g", low, high);
+        String flip =
+                needed == 0
+                        ? "it would hold without any thread friction"
+                        : String.format(
+                                Locale.ROOT,
+                                "the verdict flips at %.3g, at a pivot height of %.0f mm",
+                                needed,
+                                worst.height() * 1e3);
+        String what =
+                switch (worst.verdict()) {
+                    case HOLDS -> "it stays where it is";
+                    case MAY_HOLD -> "it may run down when freshly oiled";
+                    case RUNS_DOWN -> "it runs down";
+                    case SPRINGS_UP -> "its springs push it up";
+                };
+        return String.format(
+                Locale.ROOT,
+                "Unpowered, with %s, %s; %s (the thread alone: %.3g; pins, collar and a detent of"
+                        + " %.3g N\u00b7m help).",
+                range,
+                what,
+                flip,
+                threadAlone(),
+                detent);
+    }
+
+    /** Friction at which the bare thread holds: tan(lead angle) cos(flank angle). */
+    private double threadAlone() {
+        var t = machine.drive().screw().thread();
+        return t.lead() / (Math.PI * t.pitchDiameter()) * Math.cos(t.flankAngle());
+    }
+
+    /**
+     * How far the deck moves while the drive holds it unpowered [m].
+     *
+     * @param threadFriction in the threads [1]
+     * @param height pivot height it stands at [m]
+     * @param seconds how long [s]
+     * @param step time step [s]
+     */
+    public static double creep(
+            Machine machine, double threadFriction, double height, double seconds, double step) {
+        return RunDownStudy.drift(machine, threadFriction, height, seconds, step);
+    }
+}

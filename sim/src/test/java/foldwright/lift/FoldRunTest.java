@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.lift;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import foldwright.lift.FoldResult.EventKind;
+import foldwright.lift.FoldResult.Outcome;
+import foldwright.lift.FoldResult.Sample;
+import foldwright.machine.Machine;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class FoldRunTest {
+    private static final double STEP = 1e-2;
+
+    /**
+     * The run and the force curve share no equation of the drive: turning screws here, F15 there.
+     */
+    @Test
+    void torqueWhileUnfoldingIsThatOfTheForceCurve() {
+        Machine m = Sketch.vanBench().build();
+        FoldResult run = FoldRun.run(m, Direction.RAISING, STEP);
+        assertThat(run.outcome()).isEqualTo(Outcome.ARRIVED);
+        LiftSolver curve = new LiftSolver(m);
+        for (Sample s : run.samples()) {
+            // Away from start, stop and from where the springs let go inside a sample.
+            boolean plain = s.time() > 5 && s.time() < 58 && Math.abs(s.height() - .109) > .002;
+            if (plain) {
+                // The sample's torque is a mean over 0.1 s, in which the lift rises 0.4 mm.
+                double needed =
+                        curve.point(s.height() - .0002, Direction.RAISING)
+                                .orElseThrow()
+                                .motor()
+                                .needed();
+                assertThat(s.motor().torque()).isCloseTo(needed, within(.01 * needed));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Direction.class)
+    void theLedgerClosesAndSpringsActWhereTheyShould(Direction way) {
+        FoldResult run = FoldRun.run(Sketch.vanBench().build(), way, FoldRun.STEP);
+        assertThat(run.ledger().relativeError()).isLessThan(1e-3);
+        EventKind kind =
+                way == Direction.RAISING ? EventKind.SPRING_LET_GO : EventKind.SPRING_TOUCHED;
+        assertThat(run.events())
+                .filteredOn(e -> e.kind() == kind)
+                .hasSize(4)
+                .allSatisfy(e -> assertThat(e.height()).isCloseTo(.109, within(2e-4)));
+        assertThat(run.convergence().halvedSteps()).isZero();
+    }
+
+    @Test
+    void halvingTheStepHardlyChangesTheMargin() {
+        FoldResult run = FoldRun.halved(Sketch.vanBench().build(), Direction.RAISING, STEP);
+        assertThat(run.convergence().marginChangeOnHalving()).isLessThan(.01);
+        assertThat(run.convergence().worstMargin()).isCloseTo(2.0, within(.03));
+    }
+
+    @Test
+    void theLiftThatBindsStallsFromFlatAndRunsFromAbove() {
+        Machine m = Sketch.vanBenchThatBinds().build();
+        FoldResult flat = FoldRun.run(m, Direction.RAISING, STEP);
+        assertThat(flat.outcome()).isEqualTo(Outcome.STALLED);
+        assertThat(flat.events()).anyMatch(e -> e.kind() == EventKind.STALLED);
+        double top = new LiftSolver(m).highest();
+        FoldResult high = FoldRun.run(m, Direction.RAISING, .105, top, STEP);
+        assertThat(high.outcome()).isEqualTo(Outcome.ARRIVED);
+    }
+
+    @Test
+    void theSameRunGivesTheSameBits() {
+        Machine m = Sketch.classPlotter().build();
+        FoldResult a = FoldRun.run(m, Direction.RAISING, STEP);
+        FoldResult b = FoldRun.run(m, Direction.RAISING, STEP);
+        assertThat(b.samples()).isEqualTo(a.samples());
+        assertThat(b.ledger()).isEqualTo(a.ledger());
+    }
+
+    @Test
+    void aCommandStartsAndEndsAtRestAndKeepsItsLimits() {
+        LiftModel model = new LiftModel(Sketch.vanBench().build(), Give.IDEAL);
+        DriveTrain train = new DriveTrain(model.machine().drive());
+        RiseLaw law = new RiseLaw(model.machine().drive().rise(), train);
+        RiseCommand c = new RiseCommand(law, model.path(0), .05, .15);
+        assertThat(c.height(0)).isEqualTo(.05);
+        assertThat(c.height(c.duration())).isCloseTo(.15, within(1e-12));
+        assertThat(c.rate(0)).isZero();
+        for (int i = 1; i < 1000; i++) {
+            double t = c.duration() * i / 1000;
+            assertThat(c.rate(t)).isBetween(0.0, .004 + 1e-9);
+            double dt = 1e-6;
+            assertThat((c.height(t + dt) - c.height(t - dt)) / (2 * dt))
+                    .isCloseTo(c.rate(t), within(1e-6));
+        }
+    }
+}
