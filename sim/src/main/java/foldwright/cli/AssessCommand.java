@@ -48,6 +48,7 @@ final class AssessCommand implements Callable<Integer> {
             Outputs.checkFolder(folder);
         }
         Machine machine = argument.read();
+        machine.gantry().ifPresent(g -> SoundGantry.of(argument.file(), g));
         Progress progress = new Progress(spec.commandLine().getErr());
         Assessment a = Assess.machine(machine, new LiftRuns(), w -> progress.say("assess: " + w));
         write(a);

@@ -56,6 +56,7 @@ final class LimitsCommand implements Callable<Integer> {
                         .orElseThrow(() -> new BadInput(argument.file() + ": has no gantry"));
         Progress progress = new Progress(spec.commandLine().getErr());
         progress.say("limits: every place and direction");
+        machine.gantry().ifPresent(g -> SoundGantry.of(argument.file(), g));
         GantryLimits limits = new GantryLimits(machine);
         List<LimitPoint> points = limits.map();
         progress.done();

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
-import foldwright.gantry.model.GantryAssembly;
 import foldwright.gantry.model.GantryModel;
 import foldwright.gantry.replay.ChannelResult;
 import foldwright.gantry.replay.Replay;
@@ -68,6 +67,14 @@ final class ReplayCommand implements Callable<Integer> {
             description = "Rows a second in the CSV file (default: ${DEFAULT-VALUE}).")
     private double rate;
 
+    @Option(
+            names = "--causes",
+            description = {
+                "Also share out the largest skew: steady acceleration, ringing, corners passed at",
+                "speed, friction. Replays three times more."
+            })
+    private boolean causes;
+
     @Option(names = "--svg", paramLabel = "FILE", description = "Write the plot to FILE.")
     private Path svg;
 
@@ -98,14 +105,18 @@ final class ReplayCommand implements Callable<Integer> {
             ReplayResult result = run(gantry, in, trace);
             rows.ifPresent(StreamedFile::keep);
             draw(machine, trace);
-            return report(machine, result);
+            int code = report(machine, result);
+            if (!json.wanted()) {
+                explain(gantry);
+            }
+            return code;
         } finally {
             rows.ifPresent(StreamedFile::close);
         }
     }
 
     private ReplayResult run(Gantry gantry, InputStream in, ReplayTrace trace) {
-        GantryModel model = GantryAssembly.of(gantry);
+        GantryModel model = SoundGantry.of(argument.file(), gantry);
         Replay replay = new Replay(model, ReplaySettings.usual(model.layout().travel()));
         Progress progress = new Progress(spec.commandLine().getErr());
         try {
@@ -123,6 +134,16 @@ final class ReplayCommand implements Callable<Integer> {
         } finally {
             progress.done();
         }
+    }
+
+    private void explain(Gantry gantry) throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        GantryModel model = SoundGantry.of(argument.file(), gantry);
+        SoundGantry.relation(model).forEach(out::println);
+        if (causes) {
+            SkewCauseWords.lines(model, gantry, toolpath).forEach(out::println);
+        }
+        out.flush();
     }
 
     private void draw(Machine machine, ReplayTrace trace) {

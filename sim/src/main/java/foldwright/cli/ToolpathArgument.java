@@ -99,6 +99,23 @@ final class ToolpathArgument {
         return new PlannedCourse(new Planner(source, limits(gantry.moves())));
     }
 
+    /** Whether corners can be timed anew: not in timed points. */
+    boolean planned() {
+        return probe != null || !path.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
+    }
+
+    /** The same toolpath with a full stop at every corner, from its start. */
+    Course stopping(Gantry gantry, InputStream in) throws ToolpathException {
+        MoveSource source =
+                probe == null ? new IsoReader(in, ReaderSettings.standard()) : probe(gantry);
+        MotionLimits moving = limits(gantry.moves());
+        return new PlannedCourse(
+                new Planner(
+                        source,
+                        MotionLimits.alongPath(
+                                moving.path(), moving.ramps(), new MotionLimits.FullStops())));
+    }
+
     /** The file's content, or nothing for a built-in move. */
     InputStream open() {
         if (probe != null) {
