@@ -34,6 +34,7 @@ public final class HoldStudy {
     private static final int HEIGHTS = 41;
     private static final double CREEP = 1e-4;
     private static final int HALVINGS = 40;
+    private static final double ROUNDING = 1e-9;
 
     private final Machine machine;
     private final LiftModel model;
@@ -189,7 +190,9 @@ public final class HoldStudy {
             return 0;
         }
         State s = b.balance().state();
-        return s.point(back).z() - s.point(front).z();
+        double d = s.point(back).z() - s.point(front).z();
+        // A symmetric lift leaves rounding only.
+        return Math.abs(d) < ROUNDING ? 0 : d;
     }
 
     private String sentence(HoldResult result, double needed) {
