@@ -124,6 +124,7 @@ final class Newton {
                 keeping.measured(age, last / before);
             }
             if (settled && last * keeping.contraction(age, i > 0) < settings.tolerance()) {
+                asm.engage();
                 keeping.accepted(age, first, settings.tolerance());
                 age++;
                 return true;

@@ -12,12 +12,20 @@ final class SlidingFriction {
     /** Largest relative disagreement between friction and load that a step may keep. */
     private static final double EVEN = 1e-5;
 
+    /**
+     * The kept influence is found anew where a second correction is more than this of the first.
+     */
+    private static final double STALE = 0.03;
+
     private final Assembly asm;
     private final Kkt kkt;
     private final FrictionLoop loop;
     private final double[] factors;
     private final double[] gaps;
     private final double[] loads;
+
+    /** Disagreement at the last solve of the present step. */
+    private double last;
 
     SlidingFriction(Assembly asm, Kkt kkt) {
         this.asm = asm;
@@ -35,6 +43,7 @@ final class SlidingFriction {
 
     /** Bounds from the multipliers and velocities at hand, at the begin of a step. */
     void begin(State s) {
+        last = Double.POSITIVE_INFINITY;
         for (Friction f : asm.frictions) {
             f.load(asm.lambda, asm.rate(f, 0, s.v));
         }
@@ -56,6 +65,10 @@ final class SlidingFriction {
         if (before <= 1e-3 * EVEN) {
             return true;
         }
+        if (before > STALE * last) {
+            loop.forget();
+        }
+        last = before;
         if (!loop.known()) {
             loop.sense(factors);
         }
