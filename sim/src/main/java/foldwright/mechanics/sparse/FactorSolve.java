@@ -73,7 +73,7 @@ final class FactorSolve {
             t[i + 1] = s1;
             t[i + 2] = s2;
             t[i + 3] = s3;
-            at += 4 * width;
+            at += 4 * Math.min(i + 4, width);
         }
         if (whole < n) {
             double sum = t[whole];
@@ -96,7 +96,7 @@ final class FactorSolve {
             double s1 = t[k + 1];
             double s2 = t[k + 2];
             double s3 = t[k + 3];
-            int m = start + (k + 4) * width + 4 * k;
+            int m = start + FrontPlan.factorStrip(k / 4 + 1, width) + 4 * k;
             for (int i = k + 4; i < whole; i += 4) {
                 double y0 = t[i];
                 double y1 = t[i + 1];
@@ -106,7 +106,7 @@ final class FactorSolve {
                 s1 -= (l[m + 4] * y0 + l[m + 5] * y1) + (l[m + 6] * y2 + l[m + 7] * y3);
                 s2 -= (l[m + 8] * y0 + l[m + 9] * y1) + (l[m + 10] * y2 + l[m + 11] * y3);
                 s3 -= (l[m + 12] * y0 + l[m + 13] * y1) + (l[m + 14] * y2 + l[m + 15] * y3);
-                m += 4 * width;
+                m += 4 * Math.min(i + 4, width);
             }
             if (whole < n) {
                 double y = t[whole];
@@ -115,7 +115,7 @@ final class FactorSolve {
                 s2 -= l[m + 8] * y;
                 s3 -= l[m + 12] * y;
             }
-            m = start + k * width + 4 * k;
+            m = start + FrontPlan.factorStrip(k / 4, width) + 4 * k;
             s0 = s0 - l[m + 1] * s1 + (l[m + 8] * s2 + l[m + 12] * s3);
             s1 = s1 - l[m + 6] * s2 + l[m + 13] * s3;
             s2 -= l[m + 11] * s3;

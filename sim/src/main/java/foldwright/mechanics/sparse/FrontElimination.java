@@ -85,7 +85,7 @@ final class FrontElimination {
         double[] l = factor;
         int width = (p + 3) & ~3;
         int strip = fs + 8 * tile * (tile + 1);
-        int lJ = ls + 4 * tile * width;
+        int lJ = ls + FrontPlan.factorStrip(tile, width);
         int t = strip + 16 * tile;
         double a00 = f[t];
         double a10 = f[t + 1];
@@ -189,7 +189,7 @@ final class FrontElimination {
         double[] f = front;
         double[] l = factor;
         int strip = fs + 8 * tile * (tile + 1);
-        int m = ls + 4 * tile * width + 16 * tile;
+        int m = ls + FrontPlan.factorStrip(tile, width) + 16 * tile;
         double l10 = l[m + 1];
         double l20 = l[m + 2];
         double l30 = l[m + 3];
@@ -203,7 +203,7 @@ final class FrontElimination {
         double i3 = inverse[d + 3];
         for (int i = from; i < to; i++) {
             int t = fs + 8 * i * (i + 1) + 16 * tile;
-            int lI = ls + 4 * i * width;
+            int lI = ls + FrontPlan.factorStrip(i, width);
             double c00 = f[t];
             double c10 = f[t + 1];
             double c20 = f[t + 2];
@@ -307,7 +307,7 @@ final class FrontElimination {
         int strip = fs + 8 * tile * (tile + 1);
         for (int i = tile + 1; i < to; i++) {
             int t = fs + 8 * i * (i + 1) + 16 * tile;
-            int lI = ls + 4 * i * width;
+            int lI = ls + FrontPlan.factorStrip(i, width);
             double c00 = f[t];
             double c10 = f[t + 1];
             double c20 = f[t + 2];
@@ -376,7 +376,7 @@ final class FrontElimination {
         int width = (p + 3) & ~3;
         int strips = row >> 2;
         int r = fs + 8 * strips * (strips + 1) + (row & 3);
-        int lR = ls + 4 * strips * width + (row & 3);
+        int lR = ls + FrontPlan.factorStrip(strips, width) + (row & 3);
         for (int tile = 0; tile < strips; tile++) {
             int strip = fs + 8 * tile * (tile + 1);
             int t = r + 16 * tile;
@@ -393,7 +393,7 @@ final class FrontElimination {
                 c3 -= x * f[strip + k + 3];
             }
             if (4 * tile < p) {
-                int m = ls + 4 * tile * width + 16 * tile;
+                int m = ls + FrontPlan.factorStrip(tile, width) + 16 * tile;
                 c1 -= c0 * l[m + 1];
                 c2 = c2 - c0 * l[m + 2] - c1 * l[m + 6];
                 c3 = c3 - c0 * l[m + 3] - c1 * l[m + 7] - c2 * l[m + 11];

@@ -123,6 +123,17 @@ final class FrontPlan {
         return 8 * strip * (strip + 1) + TILE * j + i % TILE;
     }
 
+    /**
+     * Start of a strip in the factor of a front: strips of pivot rows end at the diagonal, the
+     * others have {@code width} columns.
+     */
+    static int factorStrip(int strip, int width) {
+        int pivotStrips = width / TILE;
+        return strip < pivotStrips
+                ? frontSize(strip)
+                : frontSize(pivotStrips) + (strip - pivotStrips) * TILE * width;
+    }
+
     /** Doubles that a front of so many strips occupies. */
     static int frontSize(int strips) {
         return 8 * strips * (strips + 1);
@@ -169,7 +180,7 @@ final class FrontPlan {
             factor[f] = kept;
             first += pivots[f];
             rowCount += TILE * strips[f];
-            kept += TILE * strips[f] * width[f];
+            kept += factorStrip(strips[f], width[f]);
             liftStart[f + 1] = liftStart[f] + borderRows[f] * (borderRows[f] + 1) / 2;
         }
         return kept;

@@ -55,7 +55,7 @@ final class PivotHealth {
         int p = plan.pivots[f];
         int rows = p + plan.borderRows[f];
         for (int i = 1; i < rows; i++) {
-            int strip = plan.factor[f] + (i & ~3) * width + (i & 3);
+            int strip = plan.factor[f] + FrontPlan.factorStrip(i / 4, width) + (i & 3);
             int columns = Math.min(i, p);
             double sum = 0;
             for (int k = 0; k < columns; k++) {
