@@ -117,6 +117,7 @@ public final class GantryKernel {
     double carriagePlace;
     double largestLag;
     final double[] predicted;
+    private final double[][] parts;
     private final double midX;
     private final double midY;
     private final double[] motorPerX;
@@ -186,6 +187,19 @@ public final class GantryKernel {
         }
         toolArmX = ocx + model.tool().x();
         toolArmY = ocy + model.tool().y();
+        parts =
+                new double[][] {
+                    angle,
+                    rate,
+                    acceleration,
+                    bristle,
+                    torque,
+                    predicted,
+                    tension,
+                    command,
+                    commandRate,
+                    motorTorque
+                };
         stand(midX, midY);
     }
 
@@ -583,46 +597,43 @@ public final class GantryKernel {
         return 33 + 6 * angle.length + tension.length + 3 * axles.motors;
     }
 
-    /** Writes state and results of the last evaluation; for rare moments, it allocates a little. */
+    /** Writes state and results of the last evaluation; allocates nothing. */
     public void save(double[] out) {
-        double[] body = {
-            xb,
-            yb,
-            th,
-            xc,
-            yc,
-            tc,
-            vxb,
-            vyb,
-            vth,
-            vxc,
-            vyc,
-            vtc,
-            axb,
-            ayb,
-            ath,
-            axc,
-            ayc,
-            atc,
-            fxb,
-            fyb,
-            fth,
-            fxc,
-            fyc,
-            ftc,
-            bristleLeft,
-            bristleRight,
-            bristleCarriage,
-            guideMoment,
-            carriageForce,
-            carriageMoment,
-            carriagePlace,
-            largestLag,
-            sinceRenewal
-        };
-        System.arraycopy(body, 0, out, 0, body.length);
-        int at = body.length;
-        for (double[] part : parts()) {
+        out[0] = xb;
+        out[1] = yb;
+        out[2] = th;
+        out[3] = xc;
+        out[4] = yc;
+        out[5] = tc;
+        out[6] = vxb;
+        out[7] = vyb;
+        out[8] = vth;
+        out[9] = vxc;
+        out[10] = vyc;
+        out[11] = vtc;
+        out[12] = axb;
+        out[13] = ayb;
+        out[14] = ath;
+        out[15] = axc;
+        out[16] = ayc;
+        out[17] = atc;
+        out[18] = fxb;
+        out[19] = fyb;
+        out[20] = fth;
+        out[21] = fxc;
+        out[22] = fyc;
+        out[23] = ftc;
+        out[24] = bristleLeft;
+        out[25] = bristleRight;
+        out[26] = bristleCarriage;
+        out[27] = guideMoment;
+        out[28] = carriageForce;
+        out[29] = carriageMoment;
+        out[30] = carriagePlace;
+        out[31] = largestLag;
+        out[32] = sinceRenewal;
+        int at = 33;
+        for (double[] part : parts) {
             System.arraycopy(part, 0, out, at, part.length);
             at += part.length;
         }
@@ -664,24 +675,9 @@ public final class GantryKernel {
         largestLag = in[31];
         sinceRenewal = (int) in[32];
         int at = 33;
-        for (double[] part : parts()) {
+        for (double[] part : parts) {
             System.arraycopy(in, at, part, 0, part.length);
             at += part.length;
         }
-    }
-
-    private double[][] parts() {
-        return new double[][] {
-            angle,
-            rate,
-            acceleration,
-            bristle,
-            torque,
-            predicted,
-            tension,
-            command,
-            commandRate,
-            motorTorque
-        };
     }
 }

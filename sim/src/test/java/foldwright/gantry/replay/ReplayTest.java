@@ -11,6 +11,7 @@ import foldwright.motion.Course;
 import foldwright.motion.CourseSample;
 import foldwright.motion.MotionLimits;
 import foldwright.motion.ToolpathException;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -205,6 +206,32 @@ class ReplayTest {
             assertThat(e.fieldWork()).isGreaterThan(1);
             assertThat(Math.abs(e.closingError())).isLessThan(1.5e-4 * e.fieldWork());
         }
+    }
+
+    /** No allocation in a step: a hundred thousand of them with all statistics. */
+    @Test
+    void aStepAllocatesNothing() throws ToolpathException {
+        var threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+        GantryModel model = Plotters.states(Plotters.bad());
+        var kernel = new foldwright.gantry.model.GantryKernel(model);
+        ReplayStatistics statistics = new ReplayStatistics(kernel);
+        Course course = course(MotionLimits.Ramps.JERK_LIMITED);
+        CourseSample told = new CourseSample();
+        course.at(0, told);
+        kernel.stand(told.x - 0.15, told.y + 0.08);
+        long before = 0;
+        for (int n = 0; n < 120_000; n++) {
+            if (n == 20_000) {
+                before = threads.getCurrentThreadAllocatedBytes();
+            }
+            course.at(n * 1e-4, told);
+            kernel.command(told.x - 0.15, told.y + 0.08, told.vx, told.vy);
+            kernel.evaluate(1e-4);
+            statistics.add(n * 1e-4, told.line, told.x - 0.15, told.y + 0.08);
+            kernel.advance(1e-4);
+        }
+        // The reader may allocate a little for itself: well under a byte a step.
+        assertThat(threads.getCurrentThreadAllocatedBytes() - before).isLessThan(100_000);
     }
 
     /** A machine stuck under a push stays where it is. */
