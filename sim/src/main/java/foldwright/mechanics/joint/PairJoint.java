@@ -47,6 +47,9 @@ public final class PairJoint extends Rows {
         for (int i = 0; i < rows.length; i++) {
             rowOf[rows[i].ordinal()] = i;
             turns |= rows[i].ordinal() >= 3;
+            if (rows[i].ordinal() >= 3) {
+                soften(i, IDEAL_TURN, 0);
+            }
         }
         turnsB = turns;
     }

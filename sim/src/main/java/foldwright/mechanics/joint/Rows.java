@@ -17,8 +17,14 @@ import java.util.Locale;
  * x 6.
  */
 public abstract class Rows {
-    /** Compliance taken for an ideal joint [m/N, rad/(N m)]. */
+    /** Compliance taken for an ideal row [m/N; rad/(N m) for scalar rows]. */
     public static final double IDEAL = 1e-12;
+
+    /**
+     * Compliance taken for an ideal turn row of a joint [rad/(N m)]: {@link #IDEAL} over an arm of
+     * 0.1 m squared. Redundant moments of thin bodies would drown in rounding with less.
+     */
+    public static final double IDEAL_TURN = 1e-10;
 
     private final String name;
     private final int[] bodies;
