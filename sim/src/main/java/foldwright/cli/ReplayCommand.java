@@ -3,6 +3,7 @@ package foldwright.cli;
 
 import foldwright.gantry.model.GantryModel;
 import foldwright.gantry.replay.ChannelResult;
+import foldwright.gantry.replay.ErrorMap;
 import foldwright.gantry.replay.Replay;
 import foldwright.gantry.replay.ReplayResult;
 import foldwright.gantry.replay.ReplaySettings;
@@ -68,6 +69,12 @@ final class ReplayCommand implements Callable<Integer> {
     private double rate;
 
     @Option(
+            names = "--map",
+            paramLabel = "FILE",
+            description = "Write the largest tool error over the work area to FILE, as CSV.")
+    private Path map;
+
+    @Option(
             names = "--causes",
             description = {
                 "Also share out the largest skew: steady acceleration, ringing, corners passed at",
@@ -92,6 +99,9 @@ final class ReplayCommand implements Callable<Integer> {
         if (svg != null) {
             Outputs.check(svg);
         }
+        if (map != null) {
+            Outputs.check(map);
+        }
         Machine machine = argument.read();
         Gantry gantry =
                 machine.gantry()
@@ -105,6 +115,7 @@ final class ReplayCommand implements Callable<Integer> {
             ReplayResult result = run(gantry, in, trace);
             rows.ifPresent(StreamedFile::keep);
             draw(machine, trace);
+            chart(result.map());
             int code = report(machine, result);
             if (!json.wanted()) {
                 explain(gantry);
@@ -134,6 +145,29 @@ final class ReplayCommand implements Callable<Integer> {
         } finally {
             progress.done();
         }
+    }
+
+    /** Cells the tool was in; places of the carriage on its travel. */
+    private void chart(ErrorMap cells) {
+        if (map == null) {
+            return;
+        }
+        Csv text = new Csv(List.of("x [mm]", "y [mm]", "largest tool error [mm]", "looks"));
+        for (int row = 0; row < ErrorMap.CELLS; row++) {
+            for (int column = 0; column < ErrorMap.CELLS; column++) {
+                if (cells.visits(column, row) > 0) {
+                    text.row(
+                            List.of(
+                                    Csv.number(1e3 * cells.columnX(column)),
+                                    Csv.number(1e3 * cells.rowY(row)),
+                                    Csv.number(1e3 * cells.largest(column, row)),
+                                    Integer.toString(cells.visits(column, row))));
+                }
+            }
+        }
+        Outputs outputs = new Outputs();
+        outputs.add(map, text.text());
+        outputs.write();
     }
 
     private void explain(Gantry gantry) throws IOException {

@@ -18,6 +18,9 @@ import java.util.Locale;
  * memory does not grow with the length of the course, and a step allocates nothing.
  */
 public final class Replay {
+    /** Every 4096th step is looked at for numbers that are none. */
+    private static final long LOOK = 4095;
+
     private final GantryModel model;
     private final ReplaySettings settings;
     private final Stability stability;
@@ -68,6 +71,9 @@ public final class Replay {
             }
             kernel.advance(h);
             n++;
+            if ((n & LOOK) == 0) {
+                checkFinite(kernel, n * h);
+            }
         }
         checkFinite(kernel, n * h);
         return statistics.result(end, n, stability);
