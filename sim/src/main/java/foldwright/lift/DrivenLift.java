@@ -23,6 +23,7 @@ import foldwright.mechanics.joint.JointKind;
 import foldwright.mechanics.joint.Stop;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The lift with its whole drive as moving bodies: what runs in time work on.
@@ -41,10 +42,14 @@ final class DrivenLift {
     private static final double GRAVITY = 9.81;
     private static final Vec3 ALONG = new Vec3(1, 0, 0);
 
-    /** Give of ideal couplings of turns [rad/(N·m)] and of an ideal screw [m/N]. */
+    /** Give of ideal couplings of turns [rad/(N·m)]. */
     private static final double STIFF_TURN = 1e-6;
 
-    private static final double STIFF_SHIFT = 1e-10;
+    /**
+     * Damping of the screws along their axes over their stiffness [s]: about 4 % of critical for
+     * the deck on its screws half way up (common practice, no source; assumed).
+     */
+    private static final double AXIAL_DAMPING = 1e-3;
 
     /** Elastic slip of a stuck thread along its helix [m/N]. */
     private static final double HELIX_BRISTLE = 1e-9;
@@ -152,10 +157,18 @@ final class DrivenLift {
         double atStart = shape.path(i).value(startHeight) + ahead;
         Coupling helix =
                 mechanism.couple(name, atStart, List.of(length, turn), 1, -sense * travelPerTurn);
-        helix.soften(0, 1 / screw.endStiffness().orElse(1 / STIFF_SHIFT), 0);
+        helix.soften(0, axialGive(screw), AXIAL_DAMPING);
         addLosses(name, helix, length, turn, sense);
         screws.add(new TurningScrew(new ScrewPart(name, line, length, sense, helix), turn));
         couple(rotors.get(train.motorOf(i)), name, turn);
+    }
+
+    /** Give of the screw's own length and of its end bearing, one behind the other [m/N]. */
+    private static double axialGive(Screw screw) {
+        double root = screw.thread().rootDiameter();
+        double rod = screw.length() / (screw.material().youngsModulus() * Math.PI / 4 * root * root);
+        OptionalDouble end = screw.endStiffness();
+        return end.isPresent() ? rod + 1 / end.getAsDouble() : rod;
     }
 
     private static double rodMass(Screw screw) {

@@ -25,7 +25,7 @@ import java.util.List;
  */
 public final class FoldRun {
     /** Step unless asked otherwise [s]; the motor's own swing is faster and is damped out. */
-    public static final double STEP = 5e-3;
+    public static final double STEP = 1e-2;
 
     private static final double AFTER = 0.25;
 
