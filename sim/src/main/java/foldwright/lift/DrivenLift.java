@@ -166,7 +166,8 @@ final class DrivenLift {
     /** Give of the screw's own length and of its end bearing, one behind the other [m/N]. */
     private static double axialGive(Screw screw) {
         double root = screw.thread().rootDiameter();
-        double rod = screw.length() / (screw.material().youngsModulus() * Math.PI / 4 * root * root);
+        double rod =
+                screw.length() / (screw.material().youngsModulus() * Math.PI / 4 * root * root);
         OptionalDouble end = screw.endStiffness();
         return end.isPresent() ? rod + 1 / end.getAsDouble() : rod;
     }

@@ -30,7 +30,7 @@ public final class FoldRun {
     private static final double AFTER = 0.25;
 
     /** Poles behind at which a motor counts as stalled. */
-    private static final int LOST = 8;
+    private static final int LOST = 2;
 
     private final Machine machine;
     private final Direction direction;

@@ -42,7 +42,7 @@ class FoldRunTest {
     @ParameterizedTest
     @EnumSource(Direction.class)
     void theLedgerClosesAndSpringsActWhereTheyShould(Direction way) {
-        FoldResult run = FoldRun.run(Sketch.vanBench().build(), way, FoldRun.STEP);
+        FoldResult run = FoldRun.run(Sketch.vanBench().build(), way, 5e-3);
         assertThat(run.ledger().relativeError()).isLessThan(1e-3);
         EventKind kind =
                 way == Direction.RAISING ? EventKind.SPRING_LET_GO : EventKind.SPRING_TOUCHED;
@@ -67,7 +67,7 @@ class FoldRunTest {
         assertThat(flat.outcome()).isEqualTo(Outcome.STALLED);
         assertThat(flat.events()).anyMatch(e -> e.kind() == EventKind.STALLED);
         double top = new LiftSolver(m).highest();
-        FoldResult high = FoldRun.run(m, Direction.RAISING, .105, top, STEP);
+        FoldResult high = FoldRun.run(m, Direction.RAISING, .115, top, STEP);
         assertThat(high.outcome()).isEqualTo(Outcome.ARRIVED);
     }
 
