@@ -70,7 +70,7 @@ class GlbFileTest {
         write();
         JsonNode arm = null;
         for (JsonNode node : json.get("nodes")) {
-            arm = node.get("name").asText().equals("right arm 1 rising") ? node : arm;
+            arm = node.get("name").asText().equals("front arm 1 rising") ? node : arm;
         }
         JsonNode faces = json.get("meshes").get(arm.get("mesh").asInt()).get("primitives").get(0);
         float[] at = floats(faces.get("attributes").get("POSITION").asInt());
@@ -79,7 +79,7 @@ class GlbFileTest {
         LoadField field =
                 LoadField.of(results.curve().orElseThrow(), Overlay.ARM_BENDING).orElseThrow();
         int expected =
-                Palette.of(Theme.LIGHT).load(field.at("right arm 1 rising", 0.2) / field.end());
+                Palette.of(Theme.LIGHT).load(field.at("front arm 1 rising", 0.2) / field.end());
         double linear = Math.pow((((expected >> 16 & 255) / 255.0) + 0.055) / 1.055, 2.4);
         boolean found = false;
         for (int i = 0; i < at.length / 3; i++) {

@@ -117,7 +117,7 @@ class SheetTest {
             draw(results, Question.FOLD, height, Studio.Look.home(theme));
             LoadField field =
                     LoadField.of(results.curve().orElseThrow(), Overlay.ARM_BENDING).orElseThrow();
-            double peak = field.at("right arm 1 rising", height) / field.end();
+            double peak = field.at("front arm 1 rising", height) / field.end();
             // Sample the front lower rising arm between boss and pin, where nothing covers it.
             var joints = studio.scene().lift().joints();
             double pin = studio.scene().machine().base().pinHeight();
@@ -176,9 +176,9 @@ class SheetTest {
         double y = -studio.scene().shape().outside();
         double mx = (joints.fixedX[0] + joints.slidingX[1]) / 2;
         double mz = pin + joints.z[1] / 2;
-        assertThat(picked(mx, y, mz)).isEqualTo("right centre pin 1");
+        assertThat(picked(mx, y, mz)).isEqualTo("front centre pin 1");
         double qx = 0.75 * joints.fixedX[0] + 0.25 * joints.slidingX[1];
-        assertThat(picked(qx, y, pin + joints.z[1] * 0.25)).isEqualTo("right arm 1 rising");
+        assertThat(picked(qx, y, pin + joints.z[1] * 0.25)).isEqualTo("front arm 1 rising");
         assertThat(studio.pick(5, 5)).isZero();
         assertThat(studio.pick(-3, 10_000)).isZero();
     }
