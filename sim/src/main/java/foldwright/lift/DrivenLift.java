@@ -153,8 +153,7 @@ final class DrivenLift {
         Body body = spindle(name, nutOpen.plus(ALONG.times(0.05)), rod, 0.5 * rod * root * root);
         Coordinate turn = turnOf(body);
         double travelPerTurn = thread.lead() / (2 * Math.PI);
-        double ahead = sense * line.phaseError() * travelPerTurn;
-        double atStart = shape.path(i).value(startHeight) + ahead;
+        double atStart = shape.path(i).value(startHeight);
         Coupling helix =
                 mechanism.couple(name, atStart, List.of(length, turn), 1, -sense * travelPerTurn);
         helix.soften(0, axialGive(screw), AXIAL_DAMPING);

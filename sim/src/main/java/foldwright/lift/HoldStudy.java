@@ -70,9 +70,12 @@ public final class HoldStudy {
             grid.add(model.lowest() + share * (model.highest() - model.lowest()));
         }
         new SpringEvents(model).find().forEach(e -> grid.add(e.height()));
+        double[] heights = grid.stream().mapToDouble(h -> Math.min(h, model.highest())).toArray();
+        MovingBalance[] sinking = sweep(heights, -CREEP);
+        MovingBalance[] rising = sweep(heights, CREEP);
         List<Point> points = new ArrayList<>();
-        for (double h : grid) {
-            points.add(point(Math.min(h, model.highest())));
+        for (int i = 0; i < heights.length; i++) {
+            points.add(point(heights[i], sinking[i], rising[i]));
         }
         HoldResult plain =
                 new HoldResult(machine.name(), points, Optional.empty(), Optional.empty(), "");
@@ -94,17 +97,20 @@ public final class HoldStudy {
                 .max();
     }
 
-    private Point point(double height) {
-        Scissor.Shape shape = model.scissor().atHeight(height);
-        MovingBalance sinking = lift.passing(shape, -CREEP);
-        MovingBalance rising = lift.passing(shape, CREEP);
+    /** Loads at all heights, one after the other, while the deck moves at a creeping speed. */
+    private MovingBalance[] sweep(double[] heights, double speed) {
+        MovingBalance[] all = new MovingBalance[heights.length];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = lift.following(model.scissor().atHeight(heights[i]), speed);
+        }
+        return all;
+    }
+
+    private Point point(double height, MovingBalance sinking, MovingBalance rising) {
         double[] down = forces(sinking, -1);
         double[] up = forces(rising, 1);
         double needed = Math.max(needed(down), needed(up));
-        double nut = 0.5 * (largest(forces(rising, 1)) - largest(down));
-        if (sinking.outcome() != MovingBalance.Outcome.BALANCED) {
-            nut = largest(up);
-        }
+        double nut = atRest(sinking, rising, down, up);
         return new Point(
                 height,
                 verdict(needed, down, up),
@@ -128,6 +134,19 @@ public final class HoldStudy {
             }
         }
         return f;
+    }
+
+    /**
+     * Force on the most loaded nut at rest: midway between sinking and rising, raising sense [N].
+     */
+    private static double atRest(
+            MovingBalance sinking, MovingBalance rising, double[] down, double[] up) {
+        boolean both = sinking.outcome() == rising.outcome();
+        double[] rest = new double[up.length];
+        for (int i = 0; i < rest.length; i++) {
+            rest[i] = both ? 0.5 * (up[i] - down[i]) : up[i] - down[i];
+        }
+        return largest(rest);
     }
 
     private static double largest(double[] f) {

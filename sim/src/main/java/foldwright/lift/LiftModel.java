@@ -86,7 +86,7 @@ final class LiftModel {
             Driver driver = mechanism.drive(name, length, out);
             give.screw(driver, machine.drive().screw());
             screws.add(new ScrewPart(name, line, length, sense, driver));
-            paths.add(path);
+            paths.add(out);
         }
     }
 
@@ -120,7 +120,7 @@ final class LiftModel {
         return screws;
     }
 
-    /** Length of screw i over height. */
+    /** Length of screw i over height, its phase error included. */
     NutPath path(int screw) {
         return paths.get(screw);
     }

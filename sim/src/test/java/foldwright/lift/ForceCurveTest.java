@@ -171,4 +171,28 @@ class ForceCurveTest {
                 .isCloseTo(155 * (.115 - .106), within(1e-3));
         assertThat(pose.findLoad("front centre pin 1", LiftPose.LoadKind.PIN_FORCE)).isPresent();
     }
+
+    /**
+     * Two screws half a turn apart on sides tied by deck and bar fight each other, not the load.
+     */
+    @Test
+    void aScrewHalfATurnAheadLoadsBothAgainstEachOther() {
+        Sketch s = Sketch.vanBench();
+        s.footBar = true;
+        s.pinStiffness = java.util.OptionalDouble.of(8e6);
+        double level =
+                new LiftSolver(s.build())
+                        .point(.1, Direction.RAISING)
+                        .orElseThrow()
+                        .screw()
+                        .force();
+        s.phase = new double[] {Math.PI, 0};
+        double fight =
+                new LiftSolver(s.build())
+                        .point(.1, Direction.RAISING)
+                        .orElseThrow()
+                        .screw()
+                        .force();
+        assertThat(Math.abs(fight)).isGreaterThan(3 * Math.abs(level));
+    }
 }

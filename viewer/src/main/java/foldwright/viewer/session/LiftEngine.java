@@ -4,6 +4,7 @@ package foldwright.viewer.session;
 import foldwright.lift.CurvePoint;
 import foldwright.lift.ForceCurve;
 import foldwright.lift.HoldResult;
+import foldwright.lift.HoldStudy;
 import foldwright.lift.LiftSolver;
 import foldwright.machine.Machine;
 import foldwright.study.Assess;
@@ -58,7 +59,7 @@ public final class LiftEngine implements Engine {
 
         @Override
         public Optional<HoldResult> hold(Machine other) {
-            return Optional.empty();
+            return Optional.of(HoldStudy.of(other));
         }
     }
 }
