@@ -21,7 +21,7 @@ enum Give {
     /**
      * Compliance of ideal locks: [m/N] against travel, [rad/(N·m)] against turning. Ten times
      * smaller ones bring noise into redundant loads of some lifts; these change the foot force of
-     * the van bench at 6 degrees by 2e-6.
+     * the van bench at 6 degrees by less than 1e-6.
      */
     private static final double IDEAL_TURN = 1e-6;
 

@@ -3,6 +3,7 @@ package foldwright.lift;
 
 import foldwright.machine.Machine;
 import foldwright.mechanics.solve.MovingBalance;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -82,13 +83,15 @@ public final class LiftSolver {
      */
     public ForceCurve curve(int heights) {
         List<SpringEvents.Event> events = new SpringEvents(model).find();
-        double[] grid = grid(heights, events);
+        Optional<Finding> lock =
+                LockSearch.worthLooking(machine)
+                        ? new LockSearch(machine).find()
+                        : Optional.empty();
+        double[] grid = above(lock, grid(heights, events));
         CurveRun.Track up = run.run(grid, Direction.RAISING);
         CurveRun.Track down = run.run(grid, Direction.LOWERING);
         CurveFindings findings = new CurveFindings(model);
-        if (LockSearch.worthLooking(machine)) {
-            new LockSearch(machine).find().ifPresent(findings::add);
-        }
+        lock.ifPresent(findings::add);
         findings.stalls(up.points(), Direction.RAISING);
         findings.stalls(down.points(), Direction.LOWERING);
         findings.nutLoad(up.points(), Direction.RAISING);
@@ -98,6 +101,12 @@ public final class LiftSolver {
         findings.gaps(up.gaps(), Direction.RAISING);
         findings.gaps(down.gaps(), Direction.LOWERING);
         return new ForceCurve(machine.name(), up.points(), down.points(), findings.all());
+    }
+
+    /** Heights at which a lock found leaves the lift free to move; the others have no point. */
+    private static double[] above(Optional<Finding> lock, double[] grid) {
+        double bottom = lock.map(Finding::to).orElse(0.0);
+        return Arrays.stream(grid).filter(h -> h > bottom).toArray();
     }
 
     private double[] grid(int heights, List<SpringEvents.Event> events) {
