@@ -2,9 +2,7 @@
 package foldwright.viewer.session;
 
 import foldwright.machine.Machine;
-import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
-import foldwright.machine.file.MachineText;
 import foldwright.viewer.sheet.SheetModel;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,8 +26,6 @@ public final class Calculator implements AutoCloseable {
         QUICK,
         WHOLE
     }
-
-    private static final int HILL_POINTS = 9;
 
     private final Engine engine;
     private final Runnable wake;
@@ -115,27 +111,8 @@ public final class Calculator implements AutoCloseable {
             if (next.get() != null || !open) {
                 return;
             }
-            hills.add(hill(request, dial));
+            hills.add(RuleSet.hill(engine, request.file, dial));
             give(request, whole, List.copyOf(hills));
-        }
-    }
-
-    private SheetModel.Hill hill(Request request, Dial dial) {
-        List<Double> margins = new ArrayList<>();
-        for (int i = 0; i < HILL_POINTS; i++) {
-            double si = dial.low() + (dial.high() - dial.low()) * i / (HILL_POINTS - 1);
-            margins.add(margin(request, dial, si));
-        }
-        return new SheetModel.Hill(margins, request.machine.limits().motorMargin());
-    }
-
-    private double margin(Request request, Dial dial, double si) {
-        try {
-            MachineText text = dial.write(MachineText.of(request.file), si, request.file.machine());
-            return engine.worstMargin(text.read().machine());
-        } catch (BadMachineFile | RuntimeException e) {
-            // A machine that cannot be built with this number has no margin there.
-            return Double.NaN;
         }
     }
 

@@ -55,6 +55,11 @@ public final class SheetPainter {
         }
     }
 
+    /** How many rules find room on a layout. */
+    public static int rulesIn(Layout layout) {
+        return RulePainter.room(layout);
+    }
+
     /** What can be taken hold of on the sheet drawn last. */
     public Hits hits() {
         return hits;

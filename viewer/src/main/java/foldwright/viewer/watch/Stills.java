@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.watch;
 
-import foldwright.machine.Machine;
+import foldwright.machine.file.MachineFile;
 import foldwright.report.draw.Theme;
 import foldwright.study.Question;
 import foldwright.viewer.gl.GlSurface;
@@ -9,12 +9,19 @@ import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.picture.PngFile;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.session.Dial;
+import foldwright.viewer.session.Engine;
 import foldwright.viewer.session.Results;
+import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.session.SheetBuilder;
+import foldwright.viewer.sheet.Layout;
+import foldwright.viewer.sheet.SheetModel;
+import foldwright.viewer.sheet.SheetPainter;
 import foldwright.viewer.sheet.Studio;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -26,22 +33,32 @@ public final class Stills {
     private Stills() {}
 
     /** Draws and writes one picture. */
-    public static void write(Machine machine, Results results, Wish wish, Path file)
+    public static void write(
+            MachineFile machine, Results results, Engine engine, Wish wish, Path file)
             throws IOException {
         try (GlSurface surface = GlSurface.headless();
                 Studio studio = new Studio()) {
             assert surface.kind() == GlSurface.Kind.HEADLESS;
-            studio.machine(new MachineScene(machine));
+            studio.machine(new MachineScene(machine.machine()));
             studio.size(wish.size.width(), wish.size.height(), 1);
-            draw(studio, results, wish);
+            draw(studio, results, rules(machine, engine, wish), wish);
             try (Pixels pixels = studio.pixels()) {
                 PngFile.write(pixels, file);
             }
         }
     }
 
+    /** The rules that find room, with their hills. */
+    private static List<SheetModel.Rule> rules(MachineFile machine, Engine engine, Wish wish) {
+        List<Dial> dials = Dial.of(machine.machine());
+        int room = SheetPainter.rulesIn(new Layout(wish.size.width(), wish.size.height(), 1));
+        List<SheetModel.Hill> hills =
+                dials.stream().limit(room).map(d -> RuleSet.hill(engine, machine, d)).toList();
+        return RuleSet.rules(machine.machine(), dials, Map.of(), hills);
+    }
+
     /** Draws the sheet a wish asks for. */
-    static void draw(Studio studio, Results results, Wish wish) {
+    static void draw(Studio studio, Results results, List<SheetModel.Rule> rules, Wish wish) {
         var shape = studio.scene().shape();
         OptionalDouble worst = results.worst(wish.question);
         double height = wish.height.in(shape.flat(), shape.top(), worst);
@@ -50,7 +67,7 @@ public final class Stills {
                         .page(
                                 results,
                                 SheetBuilder.Choice.of(wish.question, height),
-                                List.of(),
+                                rules,
                                 new SheetBuilder.Words(
                                         "as in the file",
                                         Optional.empty(),

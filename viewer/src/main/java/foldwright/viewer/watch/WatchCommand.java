@@ -123,7 +123,7 @@ public final class WatchCommand implements Callable<Integer> {
             if (still == null && film == null && glb == null) {
                 WindowApp.run(shown, ENGINE, Demos.all());
             } else {
-                outputs(machine.machine(), err);
+                outputs(machine, err);
             }
             return ExitCode.HOLDS;
         } catch (BadMachineFile e) {
@@ -146,10 +146,11 @@ public final class WatchCommand implements Callable<Integer> {
         return Optional.empty();
     }
 
-    private void outputs(Machine machine, PrintWriter err) throws IOException {
+    private void outputs(MachineFile file, PrintWriter err) throws IOException {
+        Machine machine = file.machine();
         Results results = ENGINE.whole(machine, words -> {});
         if (still != null) {
-            Stills.write(machine, results, wish(new PictureSize(1920, 1080)), still);
+            Stills.write(file, results, ENGINE, wish(new PictureSize(1920, 1080)), still);
         }
         if (film != null) {
             Progress progress = new Progress(err);

@@ -14,12 +14,12 @@ import foldwright.viewer.session.Dial;
 import foldwright.viewer.session.Engine;
 import foldwright.viewer.session.Overlay;
 import foldwright.viewer.session.Results;
+import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.SheetModel;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -330,24 +330,7 @@ public final class Desk implements AutoCloseable {
     }
 
     private List<SheetModel.Rule> rules() {
-        List<SheetModel.Rule> out = new ArrayList<>();
-        for (int i = 0; i < dials.size(); i++) {
-            Dial d = dials.get(i);
-            double now = value(d);
-            double own = d.value().applyAsDouble(file.machine());
-            boolean other = tried.containsKey(d.path());
-            out.add(
-                    new SheetModel.Rule(
-                            d.name(),
-                            d.text(now),
-                            d.bare(d.low()),
-                            d.text(d.high()),
-                            d.share(now),
-                            other ? Optional.of(d.share(own)) : Optional.empty(),
-                            "file " + d.bare(own),
-                            i < hills.size() ? hills.get(i) : SheetModel.Hill.NONE));
-        }
-        return out;
+        return RuleSet.rules(file.machine(), dials, tried, hills);
     }
 
     @Override

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.session;
+
+import foldwright.machine.Machine;
+import foldwright.machine.file.BadMachineFile;
+import foldwright.machine.file.MachineFile;
+import foldwright.machine.file.MachineText;
+import foldwright.viewer.sheet.SheetModel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The rules of a machine file: its dials with the values tried instead of the file's, and the hills
+ * over them.
+ */
+public final class RuleSet {
+    private static final int HILL_POINTS = 9;
+
+    private RuleSet() {}
+
+    /**
+     * Rules for the sheet.
+     *
+     * @param tried values tried instead of the file's, by key path [SI]
+     * @param hills as many as are known, in the order of the dials
+     */
+    public static List<SheetModel.Rule> rules(
+            Machine file,
+            List<Dial> dials,
+            Map<String, Double> tried,
+            List<SheetModel.Hill> hills) {
+        List<SheetModel.Rule> out = new ArrayList<>();
+        for (int i = 0; i < dials.size(); i++) {
+            Dial d = dials.get(i);
+            double own = d.value().applyAsDouble(file);
+            double now = tried.getOrDefault(d.path(), own);
+            out.add(
+                    new SheetModel.Rule(
+                            d.name(),
+                            d.text(now),
+                            d.bare(d.low()),
+                            d.text(d.high()),
+                            d.share(now),
+                            tried.containsKey(d.path())
+                                    ? Optional.of(d.share(own))
+                                    : Optional.empty(),
+                            "file " + d.bare(own),
+                            i < hills.size() ? hills.get(i) : SheetModel.Hill.NONE));
+        }
+        return out;
+    }
+
+    /**
+     * Worst margins at even steps along a dial, each on the machine with only that number changed.
+     */
+    public static SheetModel.Hill hill(Engine engine, MachineFile file, Dial dial) {
+        List<Double> margins = new ArrayList<>();
+        for (int i = 0; i < HILL_POINTS; i++) {
+            double si = dial.low() + (dial.high() - dial.low()) * i / (HILL_POINTS - 1);
+            margins.add(margin(engine, file, dial, si));
+        }
+        return new SheetModel.Hill(margins, file.machine().limits().motorMargin());
+    }
+
+    private static double margin(Engine engine, MachineFile file, Dial dial, double si) {
+        try {
+            MachineText text = dial.write(MachineText.of(file), si, file.machine());
+            return engine.worstMargin(text.read().machine());
+        } catch (BadMachineFile | RuntimeException e) {
+            // A machine that cannot be built with this number has no margin there.
+            return Double.NaN;
+        }
+    }
+}
