@@ -2,12 +2,11 @@
 package foldwright.viewer.session;
 
 import foldwright.lift.ForceCurve;
+import foldwright.study.Answer;
 import foldwright.study.Check;
 import foldwright.study.HeightPlot;
-import foldwright.study.Outcome;
 import foldwright.study.Question;
 import foldwright.study.Series;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -56,8 +55,8 @@ public record Results(
 
     /** Where the check that speaks for a question is worst [m]. */
     public OptionalDouble worst(Question question) {
-        return of(question).stream()
-                .min(Comparator.comparing(Check::outcome, Outcome.WORST_FIRST))
+        return new Answer(question, of(question))
+                .speaker()
                 .map(c -> c.outcome().worst().height())
                 .orElse(OptionalDouble.empty());
     }

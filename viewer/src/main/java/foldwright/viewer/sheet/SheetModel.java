@@ -3,10 +3,8 @@ package foldwright.viewer.sheet;
 
 import foldwright.study.Check;
 import foldwright.study.HeightPlot;
-import foldwright.study.Outcome;
 import foldwright.study.Question;
 import foldwright.study.Verdict;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -97,9 +95,9 @@ public record SheetModel(
             checks = List.copyOf(checks);
         }
 
-        /** The check it speaks with: its worst. */
+        /** The check it speaks with: its worst, or its first where all hold, as in the report. */
         public Optional<Check> worst() {
-            return checks.stream().min(Comparator.comparing(Check::outcome, Outcome.WORST_FIRST));
+            return new foldwright.study.Answer(question, checks).speaker();
         }
 
         public Verdict verdict() {
