@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.session;
 
+import foldwright.lift.ForceCurve;
 import foldwright.machine.Machine;
 import foldwright.machine.Tool;
 import foldwright.machine.WhenFolded;
@@ -16,7 +17,9 @@ import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.SheetPainter;
 import foldwright.viewer.sheet.Studio;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Makes the sheet of a machine at a height. */
@@ -27,6 +30,8 @@ public final class SheetBuilder {
 
     private final MachineScene scene;
     private final Machine machine;
+    private final Map<Overlay, Optional<LoadField>> known = new EnumMap<>(Overlay.class);
+    private ForceCurve knownCurve;
 
     /** What the user chose; {@code larger} is the factor skew is drawn with. */
     public record Choice(
@@ -78,7 +83,7 @@ public final class SheetBuilder {
 
     /** The sheet. */
     public Page page(Results results, Choice choice, List<SheetModel.Rule> rules, Words words) {
-        Optional<LoadField> field = results.curve().flatMap(c -> LoadField.of(c, choice.overlay()));
+        Optional<LoadField> field = field(results, choice.overlay());
         SkewView skew = SkewView.of(scene, machine, results, choice);
         GantryMotion.Place place = skew.place();
         PartLook look = look(field, choice);
@@ -99,9 +104,21 @@ public final class SheetBuilder {
         return new Page(model, moment, new SheetPainter.Marks(forces, skew.marks()));
     }
 
+    /** The field of a load, made once for each curve. */
+    private Optional<LoadField> field(Results results, Overlay overlay) {
+        ForceCurve curve = results.curve().orElse(null);
+        if (curve != knownCurve) {
+            known.clear();
+            knownCurve = curve;
+        }
+        return curve == null
+                ? Optional.empty()
+                : known.computeIfAbsent(overlay, o -> LoadField.of(curve, o));
+    }
+
     /** What the parts show. */
     public PartLook look(Results results, Choice choice) {
-        return look(results.curve().flatMap(c -> LoadField.of(c, choice.overlay())), choice);
+        return look(field(results, choice.overlay()), choice);
     }
 
     private PartLook look(Optional<LoadField> field, Choice choice) {
@@ -217,8 +234,7 @@ public final class SheetBuilder {
                         new SheetPainter.Point(0, 0, -1),
                         weight,
                         Numerals.with(weight, Shown.NEWTON) + load));
-        results.curve()
-                .flatMap(c -> LoadField.of(c, Overlay.SCREW_FORCE))
+        field(results, Overlay.SCREW_FORCE)
                 .ifPresent(f -> out.add(screw(f, height, joints.slidingX[0], pin)));
         return out;
     }
