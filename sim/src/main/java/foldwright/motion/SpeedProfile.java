@@ -13,6 +13,9 @@ import static java.lang.Math.sqrt;
 public final class SpeedProfile {
     private static final int PHASES = 7;
 
+    /** Share of the way that the search for the peak may leave; it is cruised at the peak [1]. */
+    private static final double SPARE = 1e-10;
+
     // Start of each phase; the last entry is the end of the profile.
     private final double[] time = new double[PHASES + 1];
     private final double[] way = new double[PHASES + 1];
@@ -107,7 +110,7 @@ public final class SpeedProfile {
                 v = 0.5 * (lo + hi);
             }
             double f = excess(v0, v1, v, a, j);
-            if (f == 0) {
+            if (f <= 0 && f >= -SPARE * length) {
                 return v;
             }
             if (f < 0) {
