@@ -93,8 +93,7 @@ public final class Planner {
             startSpeed = 0;
         } else {
             double endLimit = count > 1 ? stopping[next(i)] : 0;
-            double end =
-                    min(endLimit, Ramp.reach(startSpeed, move.length(), acceleration[i], jerk[i]));
+            double end = Ramp.within(startSpeed, endLimit, move.length(), acceleration[i], jerk[i]);
             out.profile().plan(move.length(), startSpeed, end, top[i], acceleration[i], jerk[i]);
             startSpeed = end;
         }
@@ -191,22 +190,9 @@ public final class Planner {
                 last = k;
             }
             double limit = cornerLimit[i];
-            if (limit <= low) {
-                low = limit;
-            } else {
-                low = min(limit, Ramp.reach(low, moves[i].length(), acceleration[i], jerk[i]));
-            }
-            if (same) {
-                high = low;
-            } else {
-                high =
-                        limit <= high
-                                ? limit
-                                : min(
-                                        limit,
-                                        Ramp.reach(
-                                                high, moves[i].length(), acceleration[i], jerk[i]));
-            }
+            double length = moves[i].length();
+            low = Ramp.within(low, limit, length, acceleration[i], jerk[i]);
+            high = same ? low : Ramp.within(high, limit, length, acceleration[i], jerk[i]);
             stopping[i] = low;
         }
         ready = last + 1;

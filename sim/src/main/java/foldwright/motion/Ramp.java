@@ -47,6 +47,17 @@ final class Ramp {
     }
 
     /**
+     * The smaller of a limit and {@link #reach}, without the cubic where the limit lies within
+     * reach, which is the rule on real toolpaths [m/s].
+     */
+    static double within(double v, double limit, double length, double a, double j) {
+        if (limit <= v || length(v, limit, a, j) <= length) {
+            return limit;
+        }
+        return Math.min(limit, reach(v, length, a, j));
+    }
+
+    /**
      * The one real root of {@code s^3 + p s = q} for p, q >= 0: Cardano's formula and two Newton
      * steps.
      */
