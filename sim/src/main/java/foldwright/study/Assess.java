@@ -33,6 +33,7 @@ public final class Assess {
         checks.addAll(new JamChecks(machine).checks());
         hold.ifPresent(h -> checks.addAll(new HoldChecks(machine, h).checks()));
         checks.addAll(new RatingChecks(machine, curve).checks());
+        checks.addAll(new CoilChecks(machine).checks());
         checks.addAll(new FitChecks(machine).checks());
         if (machine.gantry().isPresent()) {
             progress.accept("gantry under acceleration");
