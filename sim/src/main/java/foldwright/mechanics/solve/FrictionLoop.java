@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.mechanics.solve;
 
+import foldwright.mechanics.body.State;
 import foldwright.mechanics.joint.Friction;
 import foldwright.mechanics.joint.Rows;
 import java.util.Arrays;
@@ -58,14 +59,14 @@ final class FrictionLoop {
     }
 
     /** Finds B at the present multipliers with the present factor, one solve a sliding row. */
-    void sense(double[] factors) {
+    void sense(State s, double[] factors) {
         for (int f = 0; f < n; f++) {
             double sign = Math.signum(direction(f));
             for (int k = 0; k < n; k++) {
                 b[k][f] = 0;
             }
             if (sign != 0) {
-                respond(f, sign, factors);
+                respond(s, f, sign, factors);
             }
         }
         for (int i = 0; i < n; i++) {
@@ -86,7 +87,7 @@ final class FrictionLoop {
     }
 
     /** Column f of B: multipliers' response to a unit of friction, then differences of the laws. */
-    private void respond(int f, double sign, double[] factors) {
+    private void respond(State s, int f, double sign, double[] factors) {
         double[] x = responses[f];
         Arrays.fill(x, 0);
         Rows r = frictions[f];
@@ -96,7 +97,7 @@ final class FrictionLoop {
                 x[6 * body - 6 + c] += sign * asm.g[r.gAt() + 6 * k + c];
             }
         }
-        kkt.solve(x);
+        kkt.solve(s, x);
         double most = 0;
         for (int row = 0; row < asm.rowCount; row++) {
             direction[row] = asm.engaged[row] ? -x[kkt.rowPlace(row)] : 0;

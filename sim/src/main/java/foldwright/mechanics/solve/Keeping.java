@@ -30,6 +30,12 @@ final class Keeping {
     /** No contraction is trusted to be better than this. */
     private static final double BEST = 3e-5;
 
+    /**
+     * Share of the tolerance that a kept factor may leave: what it leaves has the same sign step
+     * after step and adds up, while the remainders of fresh factors are far below the tolerance.
+     */
+    private static final double KEPT_SHARE = 0.03;
+
     private double fresh = 1;
     private int freshChecks;
     private int freshAge;
@@ -65,7 +71,7 @@ final class Keeping {
             return known ? limit(SAFETY * fresh) : 1;
         }
         boolean known = slopeKnown && (age < 4 * checkedAge || second);
-        return known ? limit(SAFETY * (fresh + slope * age)) : 1;
+        return (known ? limit(SAFETY * (fresh + slope * age)) : 1) / KEPT_SHARE;
     }
 
     private static double limit(double k) {
@@ -94,7 +100,8 @@ final class Keeping {
         freshAge++;
         if (age == 0) {
             noKeeping = Math.max(0, noKeeping - 1);
-        } else if (slopeKnown && first * limit(SAFETY * (fresh + slope * age)) >= tolerance) {
+        } else if (slopeKnown
+                && first * limit(SAFETY * (fresh + slope * age)) >= KEPT_SHARE * tolerance) {
             // one solve with this factor is not enough: motion is too fast for keeping
             pause();
         } else if (age > 2) {

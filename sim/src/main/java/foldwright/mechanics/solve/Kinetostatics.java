@@ -186,8 +186,8 @@ public final class Kinetostatics {
         move(s, inertia);
         double[] shares = new double[bounds.length];
         State free = s.copy();
-        if (amplification(1, shares) < DOUBTFUL && balance(s, 1)) {
-            double amplification = amplification(1, shares);
+        if (amplification(s, 1, shares) < DOUBTFUL && balance(s, 1)) {
+            double amplification = amplification(s, 1, shares);
             if (amplification < 1 && near(free, s)) {
                 return new MovingBalance(
                         balanced(s), MovingBalance.Outcome.BALANCED, amplification, shares, 1);
@@ -293,7 +293,7 @@ public final class Kinetostatics {
                 return true;
             }
             if (!loop.known() || worst > 0.3 * before) {
-                loop.sense(factors(scale));
+                loop.sense(s, factors(scale));
             }
             double[] step = loop.correct(gaps);
             for (int k = 0; k < bounds.length; k++) {
@@ -339,11 +339,11 @@ public final class Kinetostatics {
         return factors;
     }
 
-    private double amplification(double scale, double[] shares) {
+    private double amplification(State s, double scale, double[] shares) {
         if (bounds.length == 0) {
             return 0;
         }
-        loop.sense(factors(scale));
+        loop.sense(s, factors(scale));
         return loop.amplification(shares);
     }
 
@@ -362,12 +362,12 @@ public final class Kinetostatics {
         }
         Equilibrium last = balanced(s);
         double reached = 0;
-        double amplification = amplification(0, shares);
+        double amplification = amplification(s, 0, shares);
         double step = 0.25;
         while (reached < 1 && step > 1e-4) {
             double next = Math.min(1, reached + step);
             State trial = s.copy();
-            double now = balance(trial, next) ? amplification(next, shares) : 1;
+            double now = balance(trial, next) ? amplification(trial, next, shares) : 1;
             if (now < 1 && near(s, trial)) {
                 s = trial;
                 reached = next;

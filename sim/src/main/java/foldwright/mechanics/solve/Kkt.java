@@ -45,6 +45,11 @@ final class Kkt implements Stiffness {
 
     private final double[] work;
 
+    /** Attitudes in whose axes a kept factor takes turns. */
+    private final double[] axes;
+
+    private boolean kept;
+
     Kkt(Assembly asm, Geometry geometry) {
         this.asm = asm;
         this.geometry = geometry;
@@ -90,6 +95,7 @@ final class Kkt implements Stiffness {
             }
         }
         work = new double[ldl.dimension()];
+        axes = new double[9 * bodies];
     }
 
     private SortedSet<Long> pairs() {
@@ -280,6 +286,17 @@ final class Kkt implements Stiffness {
 
     void factor() {
         ldl.factor();
+        kept = false;
+    }
+
+    /**
+     * The factor found at this state's attitudes will serve others. It goes on taking turns of the
+     * bodies in the axes they had then: a rotor that spins between bearings looks the same from
+     * there for ever, while in its own axes the bearings run round it.
+     */
+    void keep(State s) {
+        System.arraycopy(s.r, 0, axes, 0, axes.length);
+        kept = true;
     }
 
     /** Solves in place on a vector of the caller. */
@@ -290,5 +307,35 @@ final class Kkt implements Stiffness {
     /** Solves in place on {@link #vector}. */
     void solve() {
         ldl.solve(work);
+    }
+
+    /** Solves in place at a state, whose attitudes may differ from those of a kept factor. */
+    void solve(State s, double[] x) {
+        if (kept) {
+            turn(s.r, axes, x);
+        }
+        ldl.solve(x);
+        if (kept) {
+            turn(axes, s.r, x);
+        }
+    }
+
+    /**
+     * Turn components of a vector from body axes of attitudes {@code a} into those of {@code b}.
+     */
+    private void turn(double[] a, double[] b, double[] x) {
+        for (int i = 1; i < bodies; i++) {
+            int k = 9 * i;
+            int at = 6 * i - 3;
+            double u = x[at];
+            double v = x[at + 1];
+            double w = x[at + 2];
+            double p = a[k] * u + a[k + 1] * v + a[k + 2] * w;
+            double q = a[k + 3] * u + a[k + 4] * v + a[k + 5] * w;
+            double r = a[k + 6] * u + a[k + 7] * v + a[k + 8] * w;
+            x[at] = b[k] * p + b[k + 3] * q + b[k + 6] * r;
+            x[at + 1] = b[k + 1] * p + b[k + 4] * q + b[k + 7] * r;
+            x[at + 2] = b[k + 2] * p + b[k + 5] * q + b[k + 8] * r;
+        }
     }
 }

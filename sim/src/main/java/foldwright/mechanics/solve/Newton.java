@@ -93,11 +93,14 @@ final class Newton {
     boolean step(State s, double h, double end) {
         switched = false;
         asm.clock(end);
-        scheme.predict(s, h, asm.lambda);
+        boolean renew = !factored || h != factoredStep || keeping.renew(age);
+        if (!renew && age == 1) {
+            kkt.keep(s);
+        }
+        scheme.predict(s, h, asm.lambda, renew ? Scheme.Guess.SHARP : Scheme.Guess.CALM);
         s.time = end;
         sliding.begin(s);
         asm.engage();
-        boolean renew = !factored || h != factoredStep || keeping.renew(age);
         double before = 0;
         double first = 0;
         for (int i = 0; i < settings.iterations(); i++) {
@@ -178,7 +181,7 @@ final class Newton {
                 x[kkt.rowPlace(row)] = v;
             }
         }
-        kkt.solve();
+        kkt.solve(s, x);
         solves++;
         boolean even = sliding.balance(s, x);
         for (int row = 0; row < asm.rowCount; row++) {

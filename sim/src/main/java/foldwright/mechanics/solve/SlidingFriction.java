@@ -70,7 +70,7 @@ final class SlidingFriction {
         }
         last = before;
         if (!loop.known()) {
-            loop.sense(factors);
+            loop.sense(s, factors);
         }
         double[] step = loop.correct(gaps);
         for (int k = 0; k < gaps.length; k++) {
