@@ -35,6 +35,8 @@ class LayersTest {
                 .definedBy("foldwright.lift..")
                 .layer("gantry")
                 .definedBy("foldwright.gantry..")
+                .layer("run")
+                .definedBy("foldwright.run..")
                 .layer("study")
                 .definedBy("foldwright.study..")
                 .layer("report")
@@ -57,6 +59,8 @@ class LayersTest {
                 .mayOnlyAccessLayers("quantity", "elements", "mechanics", "machine")
                 .whereLayer("gantry")
                 .mayOnlyAccessLayers("quantity", "elements", "mechanics", "machine", "motion")
+                .whereLayer("run")
+                .mayOnlyAccessLayers("quantity", "machine", "motion", "lift", "gantry")
                 .whereLayer("study")
                 .mayOnlyAccessLayers(
                         "quantity", "elements", "mechanics", "machine", "motion", "lift", "gantry")

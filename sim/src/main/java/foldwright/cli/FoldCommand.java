@@ -4,6 +4,8 @@ package foldwright.cli;
 import foldwright.lift.Direction;
 import foldwright.lift.FoldResult;
 import foldwright.machine.Machine;
+import foldwright.machine.file.MachineFile;
+import foldwright.run.FoldRecord;
 import foldwright.study.FoldPlots;
 import foldwright.study.Numerals;
 import foldwright.study.Shown;
@@ -30,7 +32,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Example:",
-            "  foldwright fold scenes/van-bench.json --direction lowering --svg fold.svg"
+            "  foldwright fold scenes/van-bench.json --direction lowering --svg fold.svg",
+            "  foldwright fold scenes/van-bench.json --run unfold.json"
         })
 final class FoldCommand implements Callable<Integer> {
     @Mixin private MachineArgument argument;
@@ -43,17 +46,22 @@ final class FoldCommand implements Callable<Integer> {
             description = "raising or lowering (default: ${DEFAULT-VALUE}).")
     private Direction direction;
 
+    @Mixin private RunOption record;
+
     @Spec private CommandSpec spec;
 
     @Override
     public Integer call() throws IOException {
         output.check();
-        Machine machine = argument.read();
+        record.check();
+        MachineFile file = argument.readFile();
+        Machine machine = file.machine();
         Progress progress = new Progress(spec.commandLine().getErr());
         FoldResult run = new LiftRuns().fold(machine, direction, progress);
         progress.done();
         output.write(
                 () -> FoldFiles.csv(run), () -> Drawings.time(machine.name(), FoldPlots.of(run)));
+        record.write(() -> FoldRecord.of(file, run));
         if (output.json().wanted()) {
             output.json().print(spec, out -> FoldFiles.json(out, run));
         } else {

@@ -21,9 +21,18 @@ final class MachineArgument {
         return read(file);
     }
 
+    /** The same, with its text. */
+    MachineFile readFile() {
+        return readFile(file);
+    }
+
     static Machine read(Path file) {
+        return readFile(file).machine();
+    }
+
+    private static MachineFile readFile(Path file) {
         try {
-            return MachineFile.read(file).machine();
+            return MachineFile.read(file);
         } catch (BadMachineFile e) {
             int count = e.problems().size();
             String head = count == 1 ? "" : file + ": " + count + " problems\n";

@@ -5,11 +5,14 @@ import foldwright.gantry.model.GantryModel;
 import foldwright.gantry.replay.ChannelResult;
 import foldwright.gantry.replay.ErrorMap;
 import foldwright.gantry.replay.Replay;
+import foldwright.gantry.replay.ReplayListener;
 import foldwright.gantry.replay.ReplayResult;
 import foldwright.gantry.replay.ReplaySettings;
 import foldwright.machine.Machine;
+import foldwright.machine.file.MachineFile;
 import foldwright.machine.gantry.Gantry;
 import foldwright.motion.ToolpathException;
+import foldwright.run.ReplayRecorder;
 import foldwright.study.Numerals;
 import foldwright.study.Outcome;
 import foldwright.study.Shown;
@@ -18,6 +21,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -39,7 +43,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Example:",
-            "  foldwright replay scenes/class-plotter.json --probe square --csv replay.csv"
+            "  foldwright replay scenes/class-plotter.json --probe square --csv replay.csv",
+            "  foldwright replay scenes/class-plotter.json scenes/class-plotter.nc --run label.json"
         })
 final class ReplayCommand implements Callable<Integer> {
     @Mixin private MachineArgument argument;
@@ -85,6 +90,8 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(names = "--svg", paramLabel = "FILE", description = "Write the plot to FILE.")
     private Path svg;
 
+    @Mixin private RunOption record;
+
     @Spec private CommandSpec spec;
 
     @Override
@@ -102,7 +109,9 @@ final class ReplayCommand implements Callable<Integer> {
         if (map != null) {
             Outputs.check(map);
         }
-        Machine machine = argument.read();
+        record.check();
+        MachineFile file = argument.readFile();
+        Machine machine = file.machine();
         Gantry gantry =
                 machine.gantry()
                         .orElseThrow(
@@ -112,7 +121,10 @@ final class ReplayCommand implements Callable<Integer> {
         Optional<StreamedFile> rows = Optional.ofNullable(csv).map(StreamedFile::new);
         try (InputStream in = toolpath.open()) {
             ReplayTrace trace = new ReplayTrace(rows, rate);
-            ReplayResult result = run(gantry, in, trace);
+            ReplayRecorder recorder = new ReplayRecorder();
+            ReplayResult result =
+                    run(gantry, in, record.wanted() ? List.of(trace, recorder) : List.of(trace));
+            record.write(() -> recorder.run(file, toolpath.name(), result));
             rows.ifPresent(StreamedFile::keep);
             draw(machine, trace);
             chart(result.map());
@@ -126,20 +138,19 @@ final class ReplayCommand implements Callable<Integer> {
         }
     }
 
-    private ReplayResult run(Gantry gantry, InputStream in, ReplayTrace trace) {
+    private ReplayResult run(Gantry gantry, InputStream in, List<ReplayListener> watching) {
         GantryModel model = SoundGantry.of(argument.file(), gantry);
         Replay replay = new Replay(model, ReplaySettings.usual(model.layout().travel()));
         Progress progress = new Progress(spec.commandLine().getErr());
         try {
-            return replay.run(
-                    toolpath.course(gantry, in),
-                    List.of(
-                            trace,
-                            (time, line, x, y, kernel) -> {
-                                if (line > 0) {
-                                    progress.say("replay: line " + line);
-                                }
-                            }));
+            List<ReplayListener> all = new ArrayList<>(watching);
+            all.add(
+                    (time, line, x, y, kernel) -> {
+                        if (line > 0) {
+                            progress.say("replay: line " + line);
+                        }
+                    });
+            return replay.run(toolpath.course(gantry, in), all);
         } catch (ToolpathException e) {
             throw new BadInput(toolpath.name() + ": " + e.getMessage());
         } finally {

@@ -9,10 +9,10 @@ import foldwright.motion.MotionLimits;
 import foldwright.motion.MoveSource;
 import foldwright.motion.PlannedCourse;
 import foldwright.motion.Planner;
-import foldwright.motion.Probes;
 import foldwright.motion.ReaderSettings;
 import foldwright.motion.TimedPoints;
 import foldwright.motion.ToolpathException;
+import foldwright.run.Toolpath;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,14 +23,6 @@ import picocli.CommandLine.Option;
 
 /** What is replayed: a toolpath file, timed points, or a built-in move. */
 final class ToolpathArgument {
-    /** Built-in moves, round the middle of the travel. */
-    enum Probe {
-        SQUARE,
-        CIRCLE,
-        ZIG_ZAG,
-        BACK_AND_FORTH
-    }
-
     /** How speed changes. */
     enum Ramp {
         JERK_LIMITED,
@@ -79,7 +71,7 @@ final class ToolpathArgument {
             throw new BadInput("both a PATH and --probe are named; only one can be replayed");
         }
         if (probe != null) {
-            constant(Probe.class, probe, "--probe");
+            constant(Toolpath.Probe.class, probe, "--probe");
         }
         if (path != null && !Files.isReadable(path)) {
             throw new BadInput(path + ": no such file");
@@ -133,28 +125,8 @@ final class ToolpathArgument {
         return reader;
     }
 
-    /** Sizes from the travel: half of its shorter side; zero is the corner of the travel. */
     private MoveSource probe(Gantry gantry) {
-        double wide = gantry.bridge().travel().length();
-        double deep = gantry.legs().travel().length();
-        double size = 0.5 * Math.min(wide, deep);
-        double x = 0.5 * wide;
-        double y = 0.5 * deep;
-        double feed = gantry.moves().speed();
-        double a = gantry.moves().acceleration();
-        return switch (constant(Probe.class, probe, "--probe")) {
-            case SQUARE -> Probes.square(x, y, size, feed);
-            case CIRCLE -> Probes.circle(x, y, 0.5 * size, feed);
-            case ZIG_ZAG -> Probes.zigZag(x, y, size, 8, feed);
-            case BACK_AND_FORTH ->
-                    Probes.backAndForthAt(
-                            Probes.Along.X,
-                            new double[] {x, y},
-                            size,
-                            feed,
-                            new double[] {0.2 * a, a},
-                            10);
-        };
+        return Toolpath.moves(constant(Toolpath.Probe.class, probe, "--probe"), gantry);
     }
 
     private MotionLimits limits(Moves moves) {

@@ -205,7 +205,8 @@ final class FoldLog {
     private MotorState motor() {
         if (motors.isEmpty()) {
             double rate = lift.rotors().get(0).turn().rate(stepper.state());
-            return new MotorState(angle(0), rate, 0, lift.train().available(Math.abs(rate)), 0);
+            return new MotorState(
+                    angle(0), angle(0), rate, 0, lift.train().available(Math.abs(rate)), 0);
         }
         int busiest = 0;
         for (int m = 0; m < torque.length; m++) {
@@ -221,7 +222,8 @@ final class FoldLog {
         if (slipped > 0) {
             worstMargin = Math.min(worstMargin, 1);
         }
-        return new MotorState(law.field(), rate, mean, law.pullOut(), 4.0 * slipped);
+        return new MotorState(
+                law.field(), angle(busiest), rate, mean, law.pullOut(), 4.0 * slipped);
     }
 
     private void sides(double nut) {

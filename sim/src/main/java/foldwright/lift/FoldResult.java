@@ -80,6 +80,7 @@ public record FoldResult(
      * One motor at one time.
      *
      * @param commanded angle of the field [rad, shaft]
+     * @param turned angle of the rotor [rad]
      * @param speed of the rotor [rad/s]
      * @param torque the field gives the rotor, in the sense of the motion [N·m]
      * @param pullOut torque at which it would fall out at this speed [N·m]
@@ -87,7 +88,12 @@ public record FoldResult(
      *     steps
      */
     public record MotorState(
-            double commanded, double speed, double torque, double pullOut, double stepsLost) {}
+            double commanded,
+            double turned,
+            double speed,
+            double torque,
+            double pullOut,
+            double stepsLost) {}
 
     /**
      * Something that happened.

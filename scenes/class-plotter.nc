@@ -1,0 +1,22 @@
+(Outline of a shelf label with twelve corners and a round hole.)
+(Zero is the corner of the travel; 400 mm along the bridge, 300 mm along the rails.)
+G21 G90 G17
+G0 X60 Y150
+N10 G1 X140 Y150 F12000
+N20 G1 X140 Y60
+N30 G1 X260 Y60
+N40 G1 X260 Y150
+N50 G1 X340 Y150
+N60 G1 X340 Y230
+N70 G1 X260 Y230
+N80 G1 X260 Y270
+N90 G1 X140 Y270
+N100 G1 X140 Y230
+N110 G1 X60 Y230
+N120 G1 X60 Y150
+(The hole.)
+G0 X160 Y190
+N130 G2 X240 Y190 I40 J0 F9000
+N140 G2 X160 Y190 I-40 J0
+G0 X60 Y150
+M2
