@@ -17,6 +17,9 @@ import foldwright.mechanics.force.ForceLaw;
 final class StepperLaw implements ForceLaw {
     private static final double DAMPING_RATIO = 0.1;
 
+    /** Most change of the electrical lag in one step [rad]: trapezoids of a sine to 0.5 %. */
+    private static final double FINE = 0.25;
+
     private final DriveTrain train;
     private final RotorCommand command;
     private final double poles;
@@ -72,6 +75,13 @@ final class StepperLaw implements ForceLaw {
     /** Poles the rotor has fallen behind for good, at a rotor angle [1]. */
     long slipped(double angle) {
         return LoadAngle.slippedTurns(lag(angle));
+    }
+
+    /** A rotor that slips is followed along the sine of its torque, not carried past it. */
+    @Override
+    public boolean coarse(double from, double to, double start, double end) {
+        double slip = command.value(end) - command.value(start) - (to - from);
+        return Math.abs(poles * slip) > FINE;
     }
 
     /** A quarter of a pole: a rotor may not jump one within Newton. */

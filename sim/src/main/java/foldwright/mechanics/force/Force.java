@@ -60,6 +60,11 @@ public interface Force {
         return 0;
     }
 
+    /** Whether it changed too far since the last accepted step for that step to be believed. */
+    default boolean coarse() {
+        return false;
+    }
+
     /** Called at the start of a run, after {@link #apply}: sums of work begin at zero. */
     default void begin(State s) {}
 

@@ -23,6 +23,19 @@ public interface ForceLaw {
         return Double.POSITIVE_INFINITY;
     }
 
+    /**
+     * Whether a step from one value and time to another is too coarse for this law: the solver then
+     * halves it inside its grid.
+     *
+     * @param from value at the start [m or rad]
+     * @param to value at the end [m or rad]
+     * @param start time at the start [s]
+     * @param end time at the end [s]
+     */
+    default boolean coarse(double from, double to, double start, double end) {
+        return false;
+    }
+
     /** What a law gives back. */
     final class Response {
         /** Force towards larger values [N or N m]. */

@@ -16,6 +16,8 @@ public final class LawForce implements Force {
     private ForceLaw law;
     private double value;
     private double rate;
+    private double time;
+    private double lastTime;
     private double lastRate;
     private double lastValue;
     private double lastForce;
@@ -71,7 +73,8 @@ public final class LawForce implements Force {
     public void apply(State s, double[] load) {
         value = coordinate.evaluate(s, g, 0);
         rate = coordinate.rate(s, g, 0);
-        law.evaluate(value, rate, s.time, response);
+        time = s.time;
+        law.evaluate(value, rate, time, response);
         double f = response.force;
         for (int k = 0; k < bodies.length; k++) {
             int to = 6 * bodies[k];
@@ -139,6 +142,11 @@ public final class LawForce implements Force {
     }
 
     @Override
+    public boolean coarse() {
+        return law.coarse(lastValue, value, lastTime, time);
+    }
+
+    @Override
     public void begin(State s) {
         work = 0;
         heat = 0;
@@ -146,6 +154,7 @@ public final class LawForce implements Force {
     }
 
     private void remember() {
+        lastTime = time;
         lastRate = rate;
         lastValue = value;
         lastForce = response.force;

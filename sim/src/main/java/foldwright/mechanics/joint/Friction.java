@@ -156,10 +156,16 @@ public final class Friction extends ScalarRow {
         return heat;
     }
 
-    /** Called at the start of a run: the sum of heat begins at zero. */
-    public void begin(double lambda) {
+    /**
+     * Called at the start of a run: the sum of heat begins at zero, and the bristle of a row that
+     * slides stands where it is.
+     */
+    public void begin(State s, double lambda) {
         heat = 0;
         lastLambda = lambda;
+        if (mode != Mode.STICK) {
+            anchor(s, mode == Mode.NONE ? 0 : lambda);
+        }
     }
 
     /** The anchor follows a sliding row; its way times the friction force is heat. */

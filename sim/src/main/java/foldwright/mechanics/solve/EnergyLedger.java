@@ -7,6 +7,7 @@ import foldwright.mechanics.force.Force;
 import foldwright.mechanics.joint.Driver;
 import foldwright.mechanics.joint.Friction;
 import foldwright.mechanics.joint.Rows;
+import foldwright.mechanics.joint.ScalarRow;
 import foldwright.mechanics.joint.Stop;
 
 /**
@@ -28,11 +29,11 @@ public final class EnergyLedger {
     private final double[] before;
     private final double[] driverAt;
     private final double[] driverForce;
-    private final double[] damperPower;
+    private final double[] damperAt;
+    private final double[] damperForce;
     private final double[] stopAt;
     private final double[] stopForce;
     private double impacts;
-    private double time;
     private double start;
     private double kinetic;
     private double height;
@@ -51,7 +52,8 @@ public final class EnergyLedger {
         before = new double[6 * asm.bodies];
         driverAt = new double[asm.drivers.length];
         driverForce = new double[asm.drivers.length];
-        damperPower = new double[1];
+        damperAt = new double[asm.rowCount];
+        damperForce = new double[asm.rowCount];
         stopAt = new double[asm.stops.length];
         stopForce = new double[asm.stops.length];
     }
@@ -61,9 +63,8 @@ public final class EnergyLedger {
             f.begin(s);
         }
         for (Friction f : asm.frictions) {
-            f.begin(asm.lambda[f.rowAt()]);
+            f.begin(s, asm.lambda[f.rowAt()]);
         }
-        time = s.time;
         inertiaLoads(s, before);
         levels(s);
         start = stored();
@@ -73,7 +74,7 @@ public final class EnergyLedger {
         }
         strike(s);
         impacts = 0;
-        damperPower[0] = damperPower(s);
+        damperHeat(s);
     }
 
     /** Accounts for an accepted step with displacements {@code z} (6 a body). */
@@ -91,10 +92,7 @@ public final class EnergyLedger {
         numerical += trapezoid - (kinetic - t0);
         drive();
         strike(s);
-        double power = damperPower(s);
-        damping += 0.5 * (power + damperPower[0]) * (s.time - time);
-        damperPower[0] = power;
-        time = s.time;
+        damping += damperHeat(s);
         double work = work();
         double friction = friction();
         turnover +=
@@ -108,15 +106,30 @@ public final class EnergyLedger {
         lastFriction = friction;
     }
 
-    /** Goes on from accelerations, and their multipliers, found anew after a jump of forces. */
-    void resume(State s, double[] loads) {
-        inertiaLoads(s, before);
+    /**
+     * Goes on after a jump of forces with the loads that stops and drivers carry from then on. What
+     * a new start from other accelerations does to joints that give is numerical: their loads
+     * follow from the pose and did not jump.
+     */
+    void resume(double[] loads) {
         for (int i = 0; i < stopForce.length; i++) {
-            stopForce[i] = loads[asm.stops[i].rowAt()];
+            stopForce[i] = reload(asm.stops[i], loads);
         }
         for (int i = 0; i < driverForce.length; i++) {
-            driverForce[i] = loads[asm.drivers[i].rowAt()];
+            driverForce[i] = reload(asm.drivers[i], loads);
         }
+    }
+
+    /** Puts the jump of a row's load on the inertia loads it is in balance with. */
+    private double reload(ScalarRow row, double[] loads) {
+        double jump = loads[row.rowAt()] - asm.lambda[row.rowAt()];
+        for (int k = 0; k < row.count(); k++) {
+            int body = 6 * row.body(k);
+            for (int c = 0; c < 6; c++) {
+                before[body + c] += jump * asm.g[row.gAt() + 6 * k + c];
+            }
+        }
+        return loads[row.rowAt()];
     }
 
     /** Work that stops took, by the same trapezoid as all loads: they store nothing. */
@@ -202,15 +215,19 @@ public final class EnergyLedger {
         }
     }
 
-    /** Power of damped rows: d phi'2 / c. */
-    private double damperPower(State s) {
+    /** Heat of damped rows since the last call: mean of their force d phi'/c times the way. */
+    private double damperHeat(State s) {
         double sum = 0;
         for (Rows r : asm.rows) {
             for (int i = 0; i < r.size(); i++) {
                 int row = r.rowAt() + i;
                 if (asm.d[row] > 0 && asm.c[row] > 0 && asm.engaged[row] && !(r instanceof Stop)) {
                     double v = asm.rate(r, i, s.v);
-                    sum += asm.d[row] * v * v / asm.c[row];
+                    double at = -asm.c[row] * asm.lambda[row] - asm.d[row] * v;
+                    double force = asm.d[row] / asm.c[row] * v;
+                    sum += 0.5 * (force + damperForce[row]) * (at - damperAt[row]);
+                    damperForce[row] = force;
+                    damperAt[row] = at;
                 }
             }
         }

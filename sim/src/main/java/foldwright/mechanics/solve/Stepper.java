@@ -181,12 +181,14 @@ public final class Stepper {
 
     private boolean advance(double h, double end, int depth) {
         save();
-        if (newton.step(state, h, end)) {
+        boolean last = depth >= settings.halvings() || halvings - before > MOST_HALVINGS;
+        if (newton.step(state, h, end) && (last || fine())) {
             accept();
             return true;
         }
         restore();
-        if (depth >= settings.halvings() || halvings - before > MOST_HALVINGS) {
+        scheme.giveUp();
+        if (last) {
             failure = newton.failure(end);
             return false;
         }
@@ -196,6 +198,15 @@ public final class Stepper {
                 advance(0.5 * h, end - 0.5 * h, depth + 1) && advance(0.5 * h, end, depth + 1);
         newton.forget();
         return both;
+    }
+
+    /** Whether every force finds the step just solved fine enough. */
+    private boolean fine() {
+        boolean fine = true;
+        for (int f = 0; f < asm.forces.length; f++) {
+            fine &= !asm.forces[f].coarse();
+        }
+        return fine;
     }
 
     private void accept() {
@@ -211,7 +222,7 @@ public final class Stepper {
             // forces jumped: the next step starts from accelerations that fit the new contacts
             newton.freshAccelerations(state);
             scheme.jumped(state);
-            ledger.resume(state, newton.freshLoads());
+            ledger.resume(newton.freshLoads());
         }
     }
 
