@@ -71,6 +71,27 @@ class FoldRunTest {
         assertThat(high.outcome()).isEqualTo(Outcome.ARRIVED);
     }
 
+    /** A rotor that slips a pole swings in 3 ms; the grid's step is three times as long. */
+    @Test
+    void aSlippingRotorIsFollowedWhateverTheStep() {
+        Machine m = Sketch.vanBenchThatBinds().build();
+        FoldResult coarse = FoldRun.run(m, Direction.RAISING, STEP);
+        FoldResult fine = FoldRun.run(m, Direction.RAISING, .02 * STEP);
+        assertThat(coarse.ledger().relativeError()).isLessThan(1e-4);
+        assertThat(fine.ledger().relativeError()).isLessThan(1e-5);
+        assertThat(lossOfSteps(coarse)).isCloseTo(lossOfSteps(fine), within(STEP));
+        assertThat(coarse.ledger().damping())
+                .isCloseTo(fine.ledger().damping(), within(.03 * coarse.ledger().turnedOver()));
+    }
+
+    private static double lossOfSteps(FoldResult run) {
+        return run.events().stream()
+                .filter(e -> e.kind() == EventKind.STEPS_LOST)
+                .findFirst()
+                .orElseThrow()
+                .time();
+    }
+
     @Test
     void theSameRunGivesTheSameBits() {
         Machine m = Sketch.classPlotter().build();
