@@ -14,7 +14,7 @@ import java.util.List;
  * @param screw most loaded screw
  * @param motor most loaded motor
  * @param motorShares {@code motor.needed} by cause
- * @param parts pins and arms
+ * @param parts pins, arms and springs
  */
 public record CurvePoint(
         Pose at,
@@ -48,11 +48,18 @@ public record CurvePoint(
      *
      * @param pins every pin of both sides
      * @param arms every arm of both sides
+     * @param springs every helper spring
      */
-    public record Parts(List<PinLoad> pins, List<ArmLoad> arms) {
+    public record Parts(List<PinLoad> pins, List<ArmLoad> arms, List<SpringLoad> springs) {
         public Parts {
             pins = List.copyOf(pins);
             arms = List.copyOf(arms);
+            springs = List.copyOf(springs);
+        }
+
+        /** Of a lift without helper springs. */
+        public Parts(List<PinLoad> pins, List<ArmLoad> arms) {
+            this(pins, arms, List.of());
         }
 
         /** The pin with the largest force; throws when there is none. */

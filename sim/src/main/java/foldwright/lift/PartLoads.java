@@ -18,8 +18,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Reads pin forces, bearing pressures, and bending moment, thrust and stress of the arms from a
- * balance of loads.
+ * Reads pin forces, bearing pressures, and bending moment, thrust and stress of the arms, and
+ * forces of the helper springs from a balance of loads.
  *
  * <p>Stress is that of a straight beam: bending moment at the centre pin over the section with the
  * pin hole taken out of its depth, plus thrust over the net area. Lateral bending from the offset
@@ -29,6 +29,7 @@ final class PartLoads {
     private final LiftModel model;
     private final List<PinReader> pins = new ArrayList<>();
     private final List<ArmReader> arms = new ArrayList<>();
+    private final List<SpringWire> wires = new ArrayList<>();
 
     PartLoads(LiftModel model) {
         this.model = model;
@@ -38,6 +39,7 @@ final class PartLoads {
         for (ArmPart a : model.linkage().arms()) {
             arms.add(new ArmReader(a, end(a, 0), end(a, 1)));
         }
+        model.springs().forEach(p -> wires.add(new SpringWire(p.spring())));
     }
 
     CurvePoint.Parts read(Equilibrium balance, State s) {
@@ -51,7 +53,26 @@ final class PartLoads {
         for (ArmReader a : arms) {
             armLoads.add(a.read(balance, s, gravity));
         }
-        return new CurvePoint.Parts(pinLoads, armLoads);
+        return new CurvePoint.Parts(pinLoads, armLoads, springs(s));
+    }
+
+    private List<SpringLoad> springs(State s) {
+        List<SpringLoad> loads = new ArrayList<>(wires.size());
+        for (int i = 0; i < wires.size(); i++) {
+            SpringPart p = model.springs().get(i);
+            double extent = p.extent(p.along().value(s));
+            double force = p.law().force(extent);
+            loads.add(
+                    new SpringLoad(
+                            p.name(),
+                            p.law().measure(),
+                            force,
+                            extent,
+                            p.law().freeCoordinate(),
+                            wires.get(i).stress(force),
+                            wires.get(i).allowed()));
+        }
+        return loads;
     }
 
     /** The pin at the lower (0) or upper (1) end of an arm. */
