@@ -44,6 +44,14 @@ final class Frame {
         }
     }
 
+    /** Writes arm and axes, twelve numbers in body axes, at {@code out[at...]}. */
+    void copy(double[] out, int at) {
+        out[at] = sx;
+        out[at + 1] = sy;
+        out[at + 2] = sz;
+        System.arraycopy(e, 0, out, at + 3, 9);
+    }
+
     /** Arm and point in the base frame. */
     void place(State s) {
         double[] r = s.r;

@@ -4,6 +4,7 @@ package foldwright.mechanics.joint;
 import foldwright.mechanics.body.Marker;
 import foldwright.mechanics.body.State;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -14,27 +15,13 @@ import java.util.Set;
  * is the force [N] or moment [N m] on B, in A's axes, at B's marker.
  */
 public final class PairJoint extends Rows {
-    /** Axis of A and of B (offset into the axes) and sign of each turn row. */
-    private static final int[] TURN_A = {3, 0, 3};
-
-    private static final int[] TURN_B = {6, 6, 0};
-    private static final double[] TURN_SIGN = {-1, 1, 1};
-
     private final Frame a;
     private final Frame b;
     private final Freedom[] rows;
     private final int[] rowOf = new int[6];
-    private final boolean turnsB;
-    private final double[] offset = new double[3];
-
-    /** From A's centre to B's point [m, body axes of A]. */
-    private final double[] arm = new double[3];
-
-    /** Axes of A's marker in body axes of B, and of B's marker in those of A. */
-    private final double[] axesOfA = new double[9];
-
-    private final double[] axesOfB = new double[9];
+    private final boolean turns;
     private final Hessians second = new Hessians();
+    private PairTable alone;
 
     public PairJoint(String name, Set<Freedom> locked, Marker onA, Marker onB) {
         super(name, locked.size(), onA.body().index(), onB.body().index());
@@ -43,15 +30,15 @@ public final class PairJoint extends Rows {
         b = new Frame(onB);
         rows = EnumSet.copyOf(locked).toArray(Freedom[]::new);
         java.util.Arrays.fill(rowOf, -1);
-        boolean turns = false;
+        boolean any = false;
         for (int i = 0; i < rows.length; i++) {
             rowOf[rows[i].ordinal()] = i;
-            turns |= rows[i].ordinal() >= 3;
+            any |= rows[i].ordinal() >= 3;
             if (rows[i].ordinal() >= 3) {
                 soften(i, IDEAL_TURN, 0);
             }
         }
-        turnsB = turns;
+        turns = any;
     }
 
     private static void check(String name, Set<Freedom> locked) {
@@ -64,6 +51,14 @@ public final class PairJoint extends Rows {
                             + "\": RX and RY go together, at least one row; found "
                             + locked);
         }
+    }
+
+    Frame frameA() {
+        return a;
+    }
+
+    Frame frameB() {
+        return b;
     }
 
     /** Row that locks {@code f}, or -1. */
@@ -93,74 +88,19 @@ public final class PairJoint extends Rows {
         a.place(s);
         a.axes(s);
         b.place(s);
-        if (turnsB) {
+        if (turns) {
             b.axis(s, 0);
             b.axis(s, 2);
         }
     }
 
+    /** By itself; solvers evaluate all joints of a mechanism together, see {@link PairTable}. */
     @Override
     public void evaluate(State s, double[] phi, double[] g) {
-        view(s);
-        int row = rowAt();
-        int ga = gAt();
-        int gb = ga + 6 * rows.length;
-        for (int i = 0; i < rows.length; i++) {
-            int f = rows[i].ordinal();
-            phi[row + i] =
-                    f < 3
-                            ? travel(3 * f, g, ga + 6 * i, gb + 6 * i)
-                            : alignment(f - 3, g, ga + 6 * i, gb + 6 * i);
+        if (alone == null) {
+            alone = new PairTable(List.of(this));
         }
-    }
-
-    /** Each body's vectors in the axes of the other, in which moments are cross products. */
-    private void view(State s) {
-        place(s);
-        offset[0] = b.px - a.px;
-        offset[1] = b.py - a.py;
-        offset[2] = b.pz - a.pz;
-        a.toBody(s, offset, 0, arm, 0);
-        arm[0] += a.sx;
-        arm[1] += a.sy;
-        arm[2] += a.sz;
-        b.toBody(s, a.u, 0, axesOfA, 0);
-        b.toBody(s, a.u, 3, axesOfA, 3);
-        b.toBody(s, a.u, 6, axesOfA, 6);
-        if (turnsB) {
-            a.toBody(s, b.u, 0, axesOfB, 0);
-            a.toBody(s, b.u, 6, axesOfB, 6);
-        }
-    }
-
-    /**
-     * u . (pB - pA) with its gradient: B (u, sB x u), A -(u, l x u), moments in axes of the body, l
-     * the arm from A's centre to B's point.
-     */
-    private double travel(int iu, double[] g, int atA, int atB) {
-        double[] u = a.u;
-        double ux = u[iu];
-        double uy = u[iu + 1];
-        double uz = u[iu + 2];
-        g[atA] = -ux;
-        g[atA + 1] = -uy;
-        g[atA + 2] = -uz;
-        double ex = a.e[iu];
-        double ey = a.e[iu + 1];
-        double ez = a.e[iu + 2];
-        g[atA + 3] = arm[2] * ey - arm[1] * ez;
-        g[atA + 4] = arm[0] * ez - arm[2] * ex;
-        g[atA + 5] = arm[1] * ex - arm[0] * ey;
-        g[atB] = ux;
-        g[atB + 1] = uy;
-        g[atB + 2] = uz;
-        double wx = axesOfA[iu];
-        double wy = axesOfA[iu + 1];
-        double wz = axesOfA[iu + 2];
-        g[atB + 3] = b.sy * wz - b.sz * wy;
-        g[atB + 4] = b.sz * wx - b.sx * wz;
-        g[atB + 5] = b.sx * wy - b.sy * wx;
-        return ux * offset[0] + uy * offset[1] + uz * offset[2];
+        alone.evaluate(s, phi, g);
     }
 
     /** u . (pB - pA) for the axis at {@code iu} of A. */
@@ -194,37 +134,6 @@ public final class PairJoint extends Rows {
         m[2] = b.rx * uy - b.ry * ux;
         Gradient.write(s, b.body, g, atB, 1, u, iu, m);
         return ux * dx + uy * dy + uz * dz;
-    }
-
-    /**
-     * Turn row {@code t} (0 x, 1 y, 2 z): sign uA . wB, gradient sign (w x u) on B, minus that on
-     * A, each in axes of the body.
-     */
-    private double alignment(int t, double[] g, int atA, int atB) {
-        int iu = TURN_A[t];
-        int iw = TURN_B[t];
-        double sign = TURN_SIGN[t];
-        double ex = sign * a.e[iu];
-        double ey = sign * a.e[iu + 1];
-        double ez = sign * a.e[iu + 2];
-        double vx = axesOfB[iw];
-        double vy = axesOfB[iw + 1];
-        double vz = axesOfB[iw + 2];
-        g[atA] = g[atA + 1] = g[atA + 2] = 0;
-        g[atA + 3] = vz * ey - vy * ez;
-        g[atA + 4] = vx * ez - vz * ex;
-        g[atA + 5] = vy * ex - vx * ey;
-        double ux = sign * axesOfA[iu];
-        double uy = sign * axesOfA[iu + 1];
-        double uz = sign * axesOfA[iu + 2];
-        double wx = b.e[iw];
-        double wy = b.e[iw + 1];
-        double wz = b.e[iw + 2];
-        g[atB] = g[atB + 1] = g[atB + 2] = 0;
-        g[atB + 3] = wy * uz - wz * uy;
-        g[atB + 4] = wz * ux - wx * uz;
-        g[atB + 5] = wx * uy - wy * ux;
-        return ex * vx + ey * vy + ez * vz;
     }
 
     @Override
@@ -286,8 +195,8 @@ public final class PairJoint extends Rows {
         double[] u = a.u;
         double[] w = b.u;
         double[] o = s.w;
-        int iu = TURN_A[t];
-        int iw = TURN_B[t];
+        int iu = PairTable.TURN_A[t];
+        int iw = PairTable.TURN_B[t];
         int i = 3 * a.body;
         int j = 3 * b.body;
         double ux = o[i + 1] * u[iu + 2] - o[i + 2] * u[iu + 1];
@@ -303,7 +212,7 @@ public final class PairJoint extends Rows {
                         + doubleCross(
                                 o[j], o[j + 1], o[j + 2], w[iw], w[iw + 1], w[iw + 2], u[iu],
                                 u[iu + 1], u[iu + 2]);
-        return TURN_SIGN[t] * (ends + 2 * (ux * wx + uy * wy + uz * wz));
+        return PairTable.TURN_SIGN[t] * (ends + 2 * (ux * wx + uy * wy + uz * wz));
     }
 
     @Override
@@ -320,11 +229,11 @@ public final class PairJoint extends Rows {
                         s,
                         a.body,
                         a.u,
-                        TURN_A[t],
+                        PairTable.TURN_A[t],
                         b.body,
                         b.u,
-                        TURN_B[t],
-                        load * TURN_SIGN[t],
+                        PairTable.TURN_B[t],
+                        load * PairTable.TURN_SIGN[t],
                         out);
             }
         }

@@ -43,7 +43,7 @@ final class Accelerations {
                     int row = r.rowAt() + i;
                     if (asm.engaged[row]) {
                         double want = r instanceof Driver ? ((Driver) r).rate() : 0;
-                        double gap = want - asm.rate(r, i, s.v);
+                        double gap = want - asm.rate(row, s.v);
                         x[kkt.rowPlace(row)] = gap;
                         worst = Math.max(worst, Math.abs(gap));
                     }
@@ -96,7 +96,7 @@ final class Accelerations {
                 int row = r.rowAt() + i;
                 if (asm.engaged[row]) {
                     double want = r instanceof Driver ? ((Driver) r).acceleration() : 0;
-                    double gap = want - curve[row] - asm.rate(r, i, s.a);
+                    double gap = want - curve[row] - asm.rate(row, s.a);
                     x[kkt.rowPlace(row)] = gap;
                     worst = Math.max(worst, Math.abs(gap));
                 }

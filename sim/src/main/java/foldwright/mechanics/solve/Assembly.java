@@ -9,10 +9,14 @@ import foldwright.mechanics.body.Vec3;
 import foldwright.mechanics.force.Force;
 import foldwright.mechanics.joint.Driver;
 import foldwright.mechanics.joint.Friction;
+import foldwright.mechanics.joint.PairJoint;
+import foldwright.mechanics.joint.PairTable;
 import foldwright.mechanics.joint.Rows;
 import foldwright.mechanics.joint.ScalarRow;
 import foldwright.mechanics.joint.Stop;
 import java.util.Arrays;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Rows, Jacobians, loads and residuals of a mechanism at one state, in arrays that all solvers
@@ -26,6 +30,10 @@ final class Assembly {
     final int bodies;
     final int rowCount;
     final Rows[] rows;
+
+    /** Where they stand. */
+    final BlockTable table;
+
     final Force[] forces;
     final Friction[] frictions;
     final Stop[] stops;
@@ -48,6 +56,11 @@ final class Assembly {
 
     final double[] d;
 
+    /** Rows with damping. */
+    int[] damped = new int[0];
+
+    private final ScalarRow[] scalars;
+    private final PairTable pairs;
     private final double[] mass;
     private final double[] inertia;
     private final double[] reach;
@@ -62,8 +75,12 @@ final class Assembly {
         frictions = pick(Friction.class).toArray(Friction[]::new);
         stops = pick(Stop.class).toArray(Stop[]::new);
         drivers = pick(Driver.class).toArray(Driver[]::new);
+        scalars = pick(ScalarRow.class).toArray(ScalarRow[]::new);
+        pairs = new PairTable(pick(PairJoint.class).collect(Collectors.toList()));
         rowCount = m.rowCount();
+        table = new BlockTable(rows, rowCount);
         engaged = new boolean[rowCount];
+        Arrays.fill(engaged, true);
         phi = new double[rowCount];
         g = new double[m.jacobianSize()];
         lambda = new double[rowCount];
@@ -108,7 +125,12 @@ final class Assembly {
                 d[r.rowAt() + i] = r.damping(i);
             }
         }
+        listDamped();
         engage();
+    }
+
+    private void listDamped() {
+        damped = IntStream.range(0, rowCount).filter(row -> d[row] > 0).toArray();
     }
 
     /** Gives stops a damping time of at least two steps [s], which makes impacts plastic. */
@@ -116,20 +138,17 @@ final class Assembly {
         for (Stop stop : stops) {
             d[stop.rowAt()] = Math.max(d[stop.rowAt()], 2 * step);
         }
+        listDamped();
     }
 
     /** Takes over which rows are part of the system, and the multipliers of the others. */
     void engage() {
-        for (Rows r : rows) {
-            boolean on = true;
-            if (r instanceof ScalarRow) {
-                ScalarRow s = (ScalarRow) r;
-                on = s.engaged();
-                if (!on) {
-                    lambda[r.rowAt()] = s.held();
-                }
+        for (ScalarRow r : scalars) {
+            int row = r.rowAt();
+            engaged[row] = r.engaged();
+            if (!engaged[row]) {
+                lambda[row] = r.held();
             }
-            Arrays.fill(engaged, r.rowAt(), r.rowAt() + r.size(), on);
         }
     }
 
@@ -160,7 +179,8 @@ final class Assembly {
 
     /** Rows, Jacobians and applied loads at a state. */
     void evaluate(State s) {
-        for (Rows r : rows) {
+        pairs.evaluate(s, phi, g);
+        for (ScalarRow r : scalars) {
             r.evaluate(s, phi, g);
         }
         Arrays.fill(load, 0);
@@ -174,14 +194,23 @@ final class Assembly {
         }
     }
 
+    /** Rows that remember something take over an accepted state. */
+    void accept(State s) {
+        for (ScalarRow r : scalars) {
+            r.accept(s, lambda);
+        }
+    }
+
     /** Adds G' lambda to {@link #load}. */
     void react() {
-        for (Rows r : rows) {
-            int size = r.size();
-            int row = r.rowAt();
-            int at = r.gAt();
-            for (int k = 0; k < r.count(); k++) {
-                addReaction(at, row, size, 6 * r.body(k));
+        BlockTable t = table;
+        for (int r = 0; r < t.count; r++) {
+            int at = t.g[r];
+            int size = t.size[r];
+            for (int k = t.first[r]; k < t.first[r + 1]; k++) {
+                if (t.body[k] > 0) {
+                    addReaction(at, t.row[r], size, 6 * t.body[k]);
+                }
                 at += 6 * size;
             }
         }
@@ -285,15 +314,18 @@ final class Assembly {
         return most;
     }
 
-    /** Rate of row {@code i} of a block [m/s or rad/s]. */
-    double rate(Rows r, int i, double[] v) {
+    /** Rate of a row, from velocities, or what belongs to other motions [m/s or rad/s]. */
+    double rate(int row, double[] v) {
+        BlockTable t = table;
+        int r = t.block[row];
+        int at = t.g[r] + 6 * (row - t.row[r]);
         double sum = 0;
-        for (int k = 0; k < r.count(); k++) {
-            int at = r.gAt() + 6 * (k * r.size() + i);
-            int b = 6 * r.body(k);
+        for (int k = t.first[r]; k < t.first[r + 1]; k++) {
+            int b = 6 * t.body[k];
             for (int n = 0; n < 6; n++) {
                 sum += g[at + n] * v[b + n];
             }
+            at += 6 * t.size[r];
         }
         return sum;
     }

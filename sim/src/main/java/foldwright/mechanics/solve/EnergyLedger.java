@@ -6,7 +6,6 @@ import foldwright.mechanics.body.Vec3;
 import foldwright.mechanics.force.Force;
 import foldwright.mechanics.joint.Driver;
 import foldwright.mechanics.joint.Friction;
-import foldwright.mechanics.joint.Rows;
 import foldwright.mechanics.joint.ScalarRow;
 import foldwright.mechanics.joint.Stop;
 
@@ -199,36 +198,47 @@ public final class EnergyLedger {
             springs += f.energy();
         }
         joints = 0;
-        for (Rows r : asm.rows) {
-            for (int i = 0; i < r.size(); i++) {
-                int row = r.rowAt() + i;
-                double l = asm.lambda[row];
-                double stretch = asm.c[row] * l;
-                if (asm.d[row] > 0 && asm.engaged[row]) {
-                    stretch += asm.d[row] * asm.rate(r, i, s.v);
-                }
-                joints +=
-                        asm.c[row] > 0 && !(r instanceof Stop)
-                                ? 0.5 * stretch * stretch / asm.c[row]
-                                : 0;
-            }
+        for (int row = 0; row < asm.rowCount; row++) {
+            joints += plain(row);
         }
+        for (int row : asm.damped) {
+            joints += elastic(row, s) - plain(row);
+        }
+        for (Stop stop : asm.stops) {
+            // stops store nothing
+            joints -= elastic(stop.rowAt(), s);
+        }
+    }
+
+    /** Energy in the compliance of a row without damping. */
+    private double plain(int row) {
+        return 0.5 * asm.c[row] * asm.lambda[row] * asm.lambda[row];
+    }
+
+    /** Energy in the compliance of any row; the damper beside it carries its share of the load. */
+    private double elastic(int row, State s) {
+        if (!damps(row)) {
+            return plain(row);
+        }
+        double stretch = asm.c[row] * asm.lambda[row] + asm.d[row] * asm.rate(row, s.v);
+        return 0.5 * stretch * stretch / asm.c[row];
+    }
+
+    private boolean damps(int row) {
+        return asm.d[row] > 0 && asm.c[row] > 0 && asm.engaged[row];
     }
 
     /** Heat of damped rows since the last call: mean of their force d phi'/c times the way. */
     private double damperHeat(State s) {
         double sum = 0;
-        for (Rows r : asm.rows) {
-            for (int i = 0; i < r.size(); i++) {
-                int row = r.rowAt() + i;
-                if (asm.d[row] > 0 && asm.c[row] > 0 && asm.engaged[row] && !(r instanceof Stop)) {
-                    double v = asm.rate(r, i, s.v);
-                    double at = -asm.c[row] * asm.lambda[row] - asm.d[row] * v;
-                    double force = asm.d[row] / asm.c[row] * v;
-                    sum += 0.5 * (force + damperForce[row]) * (at - damperAt[row]);
-                    damperForce[row] = force;
-                    damperAt[row] = at;
-                }
+        for (int row : asm.damped) {
+            if (damps(row) && !(asm.rows[asm.table.block[row]] instanceof Stop)) {
+                double v = asm.rate(row, s.v);
+                double at = -asm.c[row] * asm.lambda[row] - asm.d[row] * v;
+                double force = asm.d[row] / asm.c[row] * v;
+                sum += 0.5 * (force + damperForce[row]) * (at - damperAt[row]);
+                damperForce[row] = force;
+                damperAt[row] = at;
             }
         }
         return sum;

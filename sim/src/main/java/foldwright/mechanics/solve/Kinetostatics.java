@@ -156,7 +156,7 @@ public final class Kinetostatics {
                     int row = r.rowAt() + i;
                     if (asm.engaged[row]) {
                         double want = r instanceof Driver ? ((Driver) r).rate() : 0;
-                        double gap = want - asm.rate(r, i, s.v);
+                        double gap = want - asm.rate(row, s.v);
                         x[newton.kkt.rowPlace(row)] = gap;
                         worst = Math.max(worst, Math.abs(gap));
                         most = Math.max(most, Math.abs(want));
@@ -256,7 +256,7 @@ public final class Kinetostatics {
         }
         for (int k = 0; k < bounds.length; k++) {
             Friction f = asm.frictions[k];
-            double slip = asm.rate(f, 0, s.v);
+            double slip = asm.rate(f.rowAt(), s.v);
             remaining[k] = f.slipFactor(slip);
             f.mode(
                     Math.abs(slip) <= STILL * fastest

@@ -10,6 +10,7 @@ import foldwright.mechanics.sparse.BlockPattern;
 import java.util.Arrays;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * The system [S G'; G -C] of an assembly: fills, factorises and solves it.
@@ -38,10 +39,16 @@ final class Kkt implements Stiffness {
 
     private final int[] pairPlaces;
 
+    /** Places of the diagonals of the row blocks, and of their couplings, -1 for the base. */
     private final int[] rowDiagonal;
 
-    /** For row block and body of its list: place of the coupling, -1 for the base. */
-    private final int[][] coupling;
+    private final int[] coupling;
+
+    /** Bodies whose blocks take tangents of forces or geometric stiffness. */
+    private final int[] loaded;
+
+    /** Whether a body's block is full; otherwise it has mass alone: three numbers and a tensor. */
+    private final boolean[] full;
 
     private final double[] work;
 
@@ -54,16 +61,26 @@ final class Kkt implements Stiffness {
         this.asm = asm;
         this.geometry = geometry;
         bodies = asm.bodies;
+        loaded = loadedBodies();
+        full = new boolean[bodies];
         BlockPattern p = new BlockPattern();
-        for (int i = 1; i < bodies; i++) {
-            p.addBody(6);
+        for (int i : loaded) {
+            full[i] = true;
         }
-        int[] block = new int[asm.rows.length];
-        for (int r = 0; r < block.length; r++) {
-            block[r] = p.addJoint(asm.rows[r].size());
-            for (int k = 0; k < asm.rows[r].count(); k++) {
-                if (asm.rows[r].body(k) > 0) {
-                    p.couple(block[r], asm.rows[r].body(k) - 1);
+        for (int i = 1; i < bodies; i++) {
+            if (full[i]) {
+                p.addBody(6);
+            } else {
+                p.addBody(1, 1, 1, 3);
+            }
+        }
+        BlockTable t = asm.table;
+        int[] block = new int[t.count];
+        for (int r = 0; r < t.count; r++) {
+            block[r] = p.addJoint(ones(t.size[r]));
+            for (int k = t.first[r]; k < t.first[r + 1]; k++) {
+                if (t.body[k] > 0) {
+                    p.couple(block[r], t.body[k] - 1);
                 }
             }
         }
@@ -84,18 +101,22 @@ final class Kkt implements Stiffness {
             int b = (int) (pairKeys[k] % bodies);
             pairPlaces[k] = ldl.coupling(a - 1, b - 1);
         }
-        rowDiagonal = new int[block.length];
-        coupling = new int[block.length][];
-        for (int r = 0; r < block.length; r++) {
+        rowDiagonal = new int[t.count];
+        coupling = new int[t.body.length];
+        for (int r = 0; r < t.count; r++) {
             rowDiagonal[r] = ldl.diagonal(block[r]);
-            coupling[r] = new int[asm.rows[r].count()];
-            for (int k = 0; k < coupling[r].length; k++) {
-                int b = asm.rows[r].body(k);
-                coupling[r][k] = b == 0 ? -1 : ldl.coupling(block[r], b - 1);
+            for (int k = t.first[r]; k < t.first[r + 1]; k++) {
+                coupling[k] = t.body[k] == 0 ? -1 : ldl.coupling(block[r], t.body[k] - 1);
             }
         }
         work = new double[ldl.dimension()];
         axes = new double[9 * bodies];
+    }
+
+    private static int[] ones(int n) {
+        int[] out = new int[n];
+        Arrays.fill(out, 1);
+        return out;
     }
 
     private SortedSet<Long> pairs() {
@@ -113,6 +134,16 @@ final class Kkt implements Stiffness {
             }
         }
         return pairs;
+    }
+
+    private int[] loadedBodies() {
+        return geometry == Geometry.LOADED
+                ? IntStream.range(1, bodies).toArray()
+                : Arrays.stream(asm.forces)
+                        .flatMapToInt(f -> Arrays.stream(f.bodies()))
+                        .filter(b -> b > 0)
+                        .distinct()
+                        .toArray();
     }
 
     private void addPairs(SortedSet<Long> pairs, int[] list) {
@@ -157,7 +188,7 @@ final class Kkt implements Stiffness {
      * @param rowRate d/dz of a row's rate: damped rows are divided by 1 + d rowRate
      */
     void fill(State s, double mass, double stiffness, double damping, double rowRate) {
-        clearPairs();
+        clearLoaded();
         fillMass(mass);
         fillTangents(s, stiffness, damping);
         fillRows(rowRate);
@@ -168,9 +199,8 @@ final class Kkt implements Stiffness {
      * that a nearly massless body does not spoil the elimination.
      */
     void fillStatic(State s, double sigma) {
-        clearPairs();
+        clearLoaded();
         for (int i = 1; i < bodies; i++) {
-            Arrays.fill(values, diagonal[i], diagonal[i] + 36, 0);
             double m = sigma * asm.evenMass(i);
             double j = m * asm.reach(i) * asm.reach(i);
             for (int k = 0; k < 6; k++) {
@@ -181,8 +211,11 @@ final class Kkt implements Stiffness {
         fillRows(0);
     }
 
-    /** Body-body blocks are summed up; all others are written whole. */
-    private void clearPairs() {
+    /** Blocks that forces add to are summed up; all others are written whole. */
+    private void clearLoaded() {
+        for (int i : loaded) {
+            Arrays.fill(values, diagonal[i], diagonal[i] + 36, 0);
+        }
         for (int at : pairPlaces) {
             Arrays.fill(values, at, at + 36, 0);
         }
@@ -208,48 +241,51 @@ final class Kkt implements Stiffness {
         double[] j = asm.inertia();
         for (int i = 1; i < bodies; i++) {
             int at = diagonal[i];
-            Arrays.fill(values, at, at + 36, 0);
+            int step = full[i] ? 7 : 1;
             double m = f * asm.mass(i);
             values[at] = m;
-            values[at + 7] = m;
-            values[at + 14] = m;
+            values[at + step] = m;
+            values[at + 2 * step] = m;
+            int turn = at + 3 * step;
+            int row = full[i] ? 6 : 3;
             for (int r = 0; r < 3; r++) {
                 for (int k = 0; k < 3; k++) {
-                    values[at + 21 + 6 * r + k] = f * j[9 * i + 3 * r + k];
+                    values[turn + row * r + k] = f * j[9 * i + 3 * r + k];
                 }
             }
         }
     }
 
     private void fillRows(double rowRate) {
-        for (int r = 0; r < asm.rows.length; r++) {
-            Rows block = asm.rows[r];
-            int size = block.size();
-            int row = block.rowAt();
+        BlockTable t = asm.table;
+        for (int r = 0; r < t.count; r++) {
+            int size = t.size[r];
+            int row = t.row[r];
             boolean on = asm.engaged[row];
             for (int i = 0; i < size; i++) {
-                values[rowDiagonal[r] + i * (size + 1)] =
+                values[rowDiagonal[r] + i] =
                         on ? -asm.c[row + i] / (1 + asm.d[row + i] * rowRate) : -1;
             }
-            for (int k = 0; k < coupling[r].length; k++) {
-                int at = coupling[r][k];
+            int from = t.g[r];
+            for (int k = t.first[r]; k < t.first[r + 1]; k++) {
+                int at = coupling[k];
                 if (at >= 0 && on) {
-                    System.arraycopy(asm.g, block.gAt() + 6 * size * k, values, at, 6 * size);
+                    System.arraycopy(asm.g, from, values, at, 6 * size);
                 } else if (at >= 0) {
                     Arrays.fill(values, at, at + 6 * size, 0);
                 }
+                from += 6 * size;
             }
         }
     }
 
     /** Same compliance on every engaged row, for systems at velocity or acceleration level. */
     void regularise(double compliance) {
-        for (int r = 0; r < asm.rows.length; r++) {
-            int size = asm.rows[r].size();
-            if (asm.engaged[asm.rows[r].rowAt()]) {
-                for (int i = 0; i < size; i++) {
-                    values[rowDiagonal[r] + i * (size + 1)] = -compliance;
-                }
+        BlockTable t = asm.table;
+        for (int r = 0; r < t.count; r++) {
+            int size = t.size[r];
+            for (int i = 0; i < size && asm.engaged[t.row[r]]; i++) {
+                values[rowDiagonal[r] + i] = -compliance;
             }
         }
     }

@@ -4,7 +4,6 @@ package foldwright.mechanics.solve;
 import foldwright.mechanics.body.State;
 import foldwright.mechanics.force.Force;
 import foldwright.mechanics.joint.Friction;
-import foldwright.mechanics.joint.Rows;
 import foldwright.mechanics.joint.Stop;
 
 /**
@@ -166,21 +165,7 @@ final class Newton {
         asm.react();
         double[] x = kkt.vector();
         asm.imbalance(s, x);
-        double rate = scheme.rateFactor();
-        for (Rows r : asm.rows) {
-            for (int i = 0; i < r.size(); i++) {
-                int row = r.rowAt() + i;
-                double v = 0;
-                if (asm.engaged[row]) {
-                    v = -asm.phi[row] - asm.c[row] * asm.lambda[row];
-                    double d = asm.d[row];
-                    if (d > 0) {
-                        v = (v - d * asm.rate(r, i, s.v)) / (1 + d * rate);
-                    }
-                }
-                x[kkt.rowPlace(row)] = v;
-            }
-        }
+        gaps(s, x);
         kkt.solve(s, x);
         solves++;
         boolean even = sliding.balance(s, x);
@@ -190,6 +175,21 @@ final class Newton {
             }
         }
         return even;
+    }
+
+    /** Writes minus the remainders of the engaged rows. */
+    private void gaps(State s, double[] x) {
+        int at = kkt.rowPlace(0);
+        for (int row = 0; row < asm.rowCount; row++) {
+            x[at + row] = asm.engaged[row] ? -asm.phi[row] - asm.c[row] * asm.lambda[row] : 0;
+        }
+        double rate = scheme.rateFactor();
+        for (int row : asm.damped) {
+            if (asm.engaged[row]) {
+                double d = asm.d[row];
+                x[at + row] = (x[at + row] - d * asm.rate(row, s.v)) / (1 + d * rate);
+            }
+        }
     }
 
     /** Friction and stops after an update; true if nothing that matters changed. */
@@ -206,7 +206,7 @@ final class Newton {
         for (Stop stop : asm.stops) {
             int row = stop.rowAt();
             double move = Correction.change(asm, stop, x);
-            double rate = asm.rate(stop, 0, s.v) + scheme.rateFactor() * move;
+            double rate = asm.rate(row, s.v) + scheme.rateFactor() * move;
             double approach = asm.phi[row] + move + asm.d[row] * rate;
             // an open stop is only met by a gap that has closed
             boolean open = !stop.engaged() && asm.phi[row] + move >= 0;

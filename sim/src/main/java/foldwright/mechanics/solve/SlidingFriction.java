@@ -45,7 +45,7 @@ final class SlidingFriction {
     void begin(State s) {
         last = Double.POSITIVE_INFINITY;
         for (Friction f : asm.frictions) {
-            f.load(asm.lambda, asm.rate(f, 0, s.v));
+            f.load(asm.lambda, asm.rate(f.rowAt(), s.v));
         }
     }
 
@@ -59,7 +59,7 @@ final class SlidingFriction {
         }
         for (int k = 0; k < factors.length; k++) {
             Friction f = asm.frictions[k];
-            factors[k] = sliding(f) ? f.slipFactor(asm.rate(f, 0, s.v)) : 0;
+            factors[k] = sliding(f) ? f.slipFactor(asm.rate(f.rowAt(), s.v)) : 0;
         }
         double before = gap(x);
         if (before <= 1e-3 * EVEN) {

@@ -210,9 +210,7 @@ public final class Stepper {
     }
 
     private void accept() {
-        for (int r = 0; r < asm.rows.length; r++) {
-            asm.rows[r].accept(state, asm.lambda);
-        }
+        asm.accept(state);
         for (int f = 0; f < asm.forces.length; f++) {
             asm.forces[f].accept(state);
         }

@@ -50,6 +50,20 @@ final class BlockLayout {
         return diagonal[block];
     }
 
+    /** Where the entry of row {@code row} of a block with itself stands. */
+    int diagonalEntry(int block, int row) {
+        int at = diagonal[block];
+        int first = 0;
+        for (int part : pattern.parts(block)) {
+            if (row < first + part) {
+                return at + (row - first) * (part + 1);
+            }
+            first += part;
+            at += part * part;
+        }
+        throw new IllegalArgumentException("block " + block + " has no row " + row);
+    }
+
     int coupling(int a, int b) {
         int at = a > b && b >= 0 && a < lower.length ? Arrays.binarySearch(lower[a], b) : -1;
         if (at < 0) {
@@ -92,7 +106,9 @@ final class BlockLayout {
             for (int block : f.pivots) {
                 gone[block] = true;
                 diagonal[block] = next;
-                next += pattern.size(block) * pattern.size(block);
+                for (int part : pattern.parts(block)) {
+                    next += part * part;
+                }
                 for (int u : pattern.neighbours(block)) {
                     if (!gone[u]) {
                         int a = Math.max(block, u);
@@ -106,13 +122,18 @@ final class BlockLayout {
     }
 
     private int mapDiagonal(int[] out, int block, int row) {
-        int size = pattern.size(block);
-        for (int i = 0; i < size; i++) {
-            for (int j = 0; j <= i; j++) {
-                out[diagonal[block] + i * size + j] = FrontPlan.address(row + i, row + j);
+        int at = diagonal[block];
+        int first = row;
+        for (int part : pattern.parts(block)) {
+            for (int i = 0; i < part; i++) {
+                for (int j = 0; j <= i; j++) {
+                    out[at + i * part + j] = FrontPlan.address(first + i, first + j);
+                }
             }
+            at += part * part;
+            first += part;
         }
-        return size * size;
+        return at - diagonal[block];
     }
 
     /** The pivot block gives the columns of the front, the later block its rows. */

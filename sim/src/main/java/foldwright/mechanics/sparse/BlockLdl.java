@@ -58,8 +58,8 @@ public final class BlockLdl {
     }
 
     /**
-     * Start in {@link #values()} of the diagonal block of {@code block}: {@code size x size},
-     * row-major, of which the lower triangle is read.
+     * Start in {@link #values()} of the diagonal block of {@code block}: its parts one after the
+     * other, each square and row-major, of which the lower triangle is read.
      */
     public int diagonal(int block) {
         pattern.size(block);

@@ -2,6 +2,7 @@
 package foldwright.mechanics.sparse;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
@@ -21,17 +22,23 @@ public final class BlockPattern {
     }
 
     private final List<Kind> kinds = new ArrayList<>();
+    private final List<int[]> parts = new ArrayList<>();
     private final List<Integer> sizes = new ArrayList<>();
     private final List<TreeSet<Integer>> neighbours = new ArrayList<>();
 
-    /** Adds a block of {@code size} coordinates; returns its index. */
-    public int addBody(int size) {
-        return add(Kind.BODY, size);
+    /**
+     * Adds a block of coordinates; returns its index.
+     *
+     * @param parts sizes of the parts that do not meet each other in the block itself: one number
+     *     for a full diagonal block
+     */
+    public int addBody(int... parts) {
+        return add(Kind.BODY, parts);
     }
 
-    /** Adds a block of {@code size} constraint rows; returns its index. */
-    public int addJoint(int size) {
-        return add(Kind.JOINT, size);
+    /** Adds a block of constraint rows, likewise; returns its index. */
+    public int addJoint(int... parts) {
+        return add(Kind.JOINT, parts);
     }
 
     /**
@@ -58,6 +65,11 @@ public final class BlockPattern {
         return sizes.get(block);
     }
 
+    /** Sizes of the parts that the diagonal block consists of. */
+    int[] parts(int block) {
+        return parts.get(block);
+    }
+
     boolean isJoint(int block) {
         return kinds.get(block) == Kind.JOINT;
     }
@@ -70,7 +82,7 @@ public final class BlockPattern {
     BlockPattern copy() {
         BlockPattern out = new BlockPattern();
         for (int b = 0; b < blocks(); b++) {
-            out.add(kinds.get(b), sizes.get(b));
+            out.add(kinds.get(b), parts.get(b));
         }
         for (int b = 0; b < blocks(); b++) {
             out.neighbours.get(b).addAll(neighbours.get(b));
@@ -82,20 +94,28 @@ public final class BlockPattern {
     int[] content() {
         List<Integer> out = new ArrayList<>();
         for (int b = 0; b < blocks(); b++) {
-            out.add(isJoint(b) ? -sizes.get(b) : sizes.get(b));
+            out.add(isJoint(b) ? -parts.get(b).length : parts.get(b).length);
+            for (int part : parts.get(b)) {
+                out.add(part);
+            }
             out.add(neighbours.get(b).size());
             out.addAll(neighbours.get(b));
         }
         return out.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    private int add(Kind kind, int size) {
-        if (size < 1) {
+    private int add(Kind kind, int... blockParts) {
+        int size = Arrays.stream(blockParts).sum();
+        if (Arrays.stream(blockParts).min().orElse(0) < 1) {
             throw new IllegalArgumentException(
                     String.format(
-                            Locale.ROOT, "block %d: size %d, must be 1 or more", blocks(), size));
+                            Locale.ROOT,
+                            "block %d: size %d, every part must be 1 or more",
+                            blocks(),
+                            size));
         }
         kinds.add(kind);
+        parts.add(blockParts.clone());
         sizes.add(size);
         neighbours.add(new TreeSet<>());
         return blocks() - 1;

@@ -19,7 +19,7 @@ final class PivotHealth {
         for (int b = 0; b < pattern.blocks(); b++) {
             int size = pattern.size(b);
             for (int r = 0; r < size; r++) {
-                entryOfRow[layout.offset(b) + r] = layout.diagonal(b) + r * (size + 1);
+                entryOfRow[layout.offset(b) + r] = layout.diagonalEntry(b, r);
                 signOfRow[layout.offset(b) + r] = pattern.isJoint(b) ? -1 : 1;
             }
         }
