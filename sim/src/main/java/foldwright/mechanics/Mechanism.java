@@ -52,7 +52,6 @@ public final class Mechanism {
     private Vec3 gravity = Vec3.ZERO;
     private int angles;
     private int rowCount;
-    private int jacobianSize;
 
     /** Sets the acceleration of free fall [m/s2, base frame]; zero until set. */
     public void gravity(Vec3 g) {
@@ -90,11 +89,6 @@ public final class Mechanism {
     /** Number of constraint rows. */
     public int rowCount() {
         return rowCount;
-    }
-
-    /** Length of the array that holds all Jacobian blocks. */
-    public int jacobianSize() {
-        return jacobianSize;
     }
 
     /**
@@ -140,10 +134,9 @@ public final class Mechanism {
 
     /** Adds any block of rows. */
     public <R extends Rows> R add(R block) {
-        block.place(rowCount, jacobianSize);
+        block.place(rowCount);
         rows.add(block);
         rowCount += block.size();
-        jacobianSize += 6 * block.size() * block.count();
         return block;
     }
 

@@ -9,6 +9,7 @@ import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
@@ -16,28 +17,52 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
 /**
- * One step of the chain of four-bar windows in swing: how cost grows with size, and with {@code
- * -prof gc} what a step allocates.
+ * One step of the chain of four-bar windows: mean over the first second of its swing, so that every
+ * size passes the same positions; and, for {@code -prof gc}, what a single step allocates.
  */
-@State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class StepBenchmark {
-    @Param({"1", "2", "10", "40", "200", "1000"})
-    int loops;
+    private static final int STEPS = 1000;
 
-    private Stepper stepper;
+    /** A chain about to start. */
+    @State(Scope.Thread)
+    public static class Start {
+        @Param({"1", "2", "10", "40", "200", "1000"})
+        int loops;
 
-    /** Once, so that nothing but steps is measured; the chain swings on from one to the next. */
-    @Setup(Level.Trial)
-    public void start() {
-        stepper = new FourBarChain(loops).stepper(Settings.ofStep(1e-3));
-        stepper.step();
+        private FourBarChain chain;
+        private Stepper stepper;
+
+        @Setup(Level.Trial)
+        public void build() {
+            chain = new FourBarChain(loops);
+        }
+
+        @Setup(Level.Invocation)
+        public void start() {
+            stepper = chain.stepper(Settings.ofStep(1e-3));
+        }
+    }
+
+    /** A chain that swings on and on. */
+    @State(Scope.Thread)
+    public static class Swing {
+        private final Stepper stepper = new FourBarChain(40).stepper(Settings.ofStep(1e-3));
     }
 
     @Benchmark
-    public Stepper.Outcome step() {
-        Stepper.Outcome outcome = stepper.step();
+    @OperationsPerInvocation(STEPS)
+    public Stepper.Outcome step(Start start) {
+        return checked(start.stepper, start.stepper.runTo(1e-3 * STEPS));
+    }
+
+    @Benchmark
+    public Stepper.Outcome allocation(Swing swing) {
+        return checked(swing.stepper, swing.stepper.step());
+    }
+
+    private static Stepper.Outcome checked(Stepper stepper, Stepper.Outcome outcome) {
         if (outcome == Stepper.Outcome.FAILED) {
             throw new IllegalStateException(stepper.failure().toString());
         }

@@ -96,11 +96,11 @@ public final class PairJoint extends Rows {
 
     /** By itself; solvers evaluate all joints of a mechanism together, see {@link PairTable}. */
     @Override
-    public void evaluate(State s, double[] phi, double[] g) {
+    public void evaluate(State s, double[] phi, double[] g, int at) {
         if (alone == null) {
-            alone = new PairTable(List.of(this));
+            alone = new PairTable(List.of(this), new int[] {0, 6 * size()});
         }
-        alone.evaluate(s, phi, g);
+        alone.evaluate(s, phi, g, at);
     }
 
     /** u . (pB - pA) for the axis at {@code iu} of A. */

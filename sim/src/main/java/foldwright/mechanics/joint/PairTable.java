@@ -34,7 +34,8 @@ public final class PairTable {
     private final int[] locked;
 
     private final int[] rowAt;
-    private final int[] gAt;
+    private final int[] toA;
+    private final int[] toB;
 
     /** Of the joint at hand: axes of A seen from the base and from B, axes of B seen from A. */
     private final double[] base = new double[9];
@@ -47,14 +48,19 @@ public final class PairTable {
 
     private final double[] offset = new double[3];
 
-    public PairTable(List<PairJoint> joints) {
+    /**
+     * @param joints in the order of evaluation
+     * @param places of the Jacobians: body A of the first joint, its body B, A of the second, ...
+     */
+    public PairTable(List<PairJoint> joints, int[] places) {
         int n = joints.size();
         markers = new double[STRIDE * n];
         bodyA = new int[n];
         bodyB = new int[n];
         locked = new int[n];
         rowAt = new int[n];
-        gAt = new int[n];
+        toA = new int[n];
+        toB = new int[n];
         for (int j = 0; j < n; j++) {
             PairJoint joint = joints.get(j);
             joint.frameA().copy(markers, STRIDE * j);
@@ -65,27 +71,43 @@ public final class PairTable {
                 locked[j] |= joint.row(f) >= 0 ? 1 << f.ordinal() : 0;
             }
             rowAt[j] = joint.rowAt();
-            gAt[j] = joint.gAt();
+            toA[j] = places[2 * j];
+            toB[j] = places[2 * j + 1];
         }
     }
 
-    /** Writes phi and the Jacobians of all joints to their places. */
-    public void evaluate(State s, double[] phi, double[] g) {
+    /** Writes phi and the Jacobians of all joints to their places, counted from {@code origin}. */
+    public void evaluate(State s, double[] phi, double[] g, int origin) {
         for (int j = 0; j < locked.length; j++) {
-            place(s.x, s.r, STRIDE * j, bodyA[j], bodyB[j]);
-            int mask = locked[j];
-            int size = Integer.bitCount(mask);
-            int row = rowAt[j];
-            int at = gAt[j];
-            if ((mask & TRAVELS) != 0) {
-                int count = travels(mask, STRIDE * j, phi, row, g, at, 6 * size);
-                row += count;
-                at += 6 * count;
-            }
-            if ((mask & TURNS) != 0) {
-                see(s.r, STRIDE * j, bodyA[j], bodyB[j]);
-                turns(mask, STRIDE * j, phi, row, g, at, 6 * size);
-            }
+            evaluate(j, s, phi, g, origin);
+        }
+    }
+
+    /** The same, and adds G' lambda to the loads (6 a body) while G is at hand. */
+    public void evaluateAndReact(
+            State s, double[] phi, double[] g, double[] lambda, double[] load) {
+        for (int j = 0; j < locked.length; j++) {
+            evaluate(j, s, phi, g, 0);
+            int size = Integer.bitCount(locked[j]);
+            Reaction.add(size, lambda, rowAt[j], g, toA[j], load, 6 * bodyA[j]);
+            Reaction.add(size, lambda, rowAt[j], g, toB[j], load, 6 * bodyB[j]);
+        }
+    }
+
+    private void evaluate(int j, State s, double[] phi, double[] g, int origin) {
+        int m = STRIDE * j;
+        place(s.x, s.r, m, bodyA[j], bodyB[j]);
+        int mask = locked[j];
+        int a = origin + toA[j];
+        int b = origin + toB[j];
+        int row = rowAt[j];
+        if ((mask & TRAVELS) != 0) {
+            travels(mask, m, phi, row, g, a, b);
+        }
+        if ((mask & TURNS) != 0) {
+            see(s.r, m, bodyA[j], bodyB[j]);
+            int done = Integer.bitCount(mask & TRAVELS);
+            turns(mask, m, phi, row + done, g, a + 6 * done, b + 6 * done);
         }
     }
 
@@ -126,17 +148,15 @@ public final class PairTable {
         offset[2] = lz - (r[p + 6] * sx + r[p + 7] * sy + r[p + 8] * sz);
     }
 
-    /**
-     * Travel rows u . (pB - pA): gradient on B (u, sB x u), on A -(u, arm x u). Returns their
-     * number.
-     */
-    private int travels(int mask, int m, double[] phi, int firstRow, double[] g, int at, int toB) {
+    /** Travel rows u . (pB - pA): gradient on B (u, sB x u), on A -(u, arm x u). */
+    private void travels(int mask, int m, double[] phi, int firstRow, double[] g, int a, int b) {
         double[] k = markers;
         double sx = k[m + ARM_B];
         double sy = k[m + ARM_B + 1];
         double sz = k[m + ARM_B + 2];
         int row = firstRow;
-        int p = at;
+        int p = a;
+        int q = b;
         for (int f = 0; f < 3; f++) {
             if ((mask & 1 << f) == 0) {
                 continue;
@@ -157,7 +177,6 @@ public final class PairTable {
             double wx = fromB[i];
             double wy = fromB[i + 1];
             double wz = fromB[i + 2];
-            int q = p + toB;
             g[q] = ux;
             g[q + 1] = uy;
             g[q + 2] = uz;
@@ -166,8 +185,8 @@ public final class PairTable {
             g[q + 5] = sx * wy - sy * wx;
             phi[row++] = ux * offset[0] + uy * offset[1] + uz * offset[2];
             p += 6;
+            q += 6;
         }
-        return row - firstRow;
     }
 
     /** Axes x and z of B seen from A. */
@@ -189,10 +208,11 @@ public final class PairTable {
     }
 
     /** Turn rows sign uA . wB: gradient sign (w x u) on B, minus that on A. */
-    private void turns(int mask, int m, double[] phi, int firstRow, double[] g, int at, int toB) {
+    private void turns(int mask, int m, double[] phi, int firstRow, double[] g, int a, int b) {
         double[] k = markers;
         int row = firstRow;
-        int p = at;
+        int p = a;
+        int q = b;
         for (int t = 0; t < 3; t++) {
             if ((mask & 8 << t) == 0) {
                 continue;
@@ -216,13 +236,13 @@ public final class PairTable {
             double wx = k[m + ARM_B + 3 + w];
             double wy = k[m + ARM_B + 4 + w];
             double wz = k[m + ARM_B + 5 + w];
-            int q = p + toB;
             g[q] = g[q + 1] = g[q + 2] = 0;
             g[q + 3] = wy * uz - wz * uy;
             g[q + 4] = wz * ux - wx * uz;
             g[q + 5] = wx * uy - wy * ux;
             phi[row++] = ex * vx + ey * vy + ez * vz;
             p += 6;
+            q += 6;
         }
     }
 }

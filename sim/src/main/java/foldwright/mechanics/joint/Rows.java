@@ -13,8 +13,7 @@ import java.util.Locale;
  * axes]). {@code c} is the compliance [m/N, rad/(N m)], {@code d} the relaxation time of a damped
  * row [s] times one.
  *
- * <p>The Jacobian of body k of the list stands at {@code g[gAt + 6 size k]}, row-major {@code size}
- * x 6.
+ * <p>The Jacobian for each body of the list is row-major, {@code size} x 6.
  */
 public abstract class Rows {
     /** Compliance taken for an ideal row [m/N; rad/(N m) for scalar rows]. */
@@ -32,7 +31,6 @@ public abstract class Rows {
     private final double[] compliance;
     private final double[] damping;
     private int rowAt;
-    private int gAt;
 
     Rows(String name, int size, int... bodies) {
         this.name = name;
@@ -67,15 +65,9 @@ public abstract class Rows {
         return rowAt;
     }
 
-    /** First entry of the Jacobian blocks in the solver's array. */
-    public final int gAt() {
-        return gAt;
-    }
-
     /** Called once by the mechanism when it hands out places. */
-    public final void place(int row, int jacobian) {
+    public final void place(int row) {
         rowAt = row;
-        gAt = jacobian;
     }
 
     /** Compliance of a row [m/N, rad/(N m)]. */
@@ -107,8 +99,10 @@ public abstract class Rows {
     /** What a row stands for, for messages, e.g. "force along x". */
     public abstract String rowName(int row);
 
-    /** Writes phi at {@code phi[rowAt...]} and the Jacobian at {@code g[gAt...]}. */
-    public abstract void evaluate(State s, double[] phi, double[] g);
+    /**
+     * Writes phi at {@code phi[rowAt...]} and the Jacobian, body after body, at {@code g[at...]}.
+     */
+    public abstract void evaluate(State s, double[] phi, double[] g, int at);
 
     /**
      * Writes the second time derivative of phi for zero body accelerations at {@code out[rowAt]}.

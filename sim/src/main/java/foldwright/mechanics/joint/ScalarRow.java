@@ -52,12 +52,12 @@ public abstract class ScalarRow extends Rows {
     }
 
     @Override
-    public final void evaluate(State s, double[] phi, double[] g) {
-        double value = coordinate.evaluate(s, g, gAt());
+    public final void evaluate(State s, double[] phi, double[] g, int at) {
+        double value = coordinate.evaluate(s, g, at);
         phi[rowAt()] = sign * (value - target);
         if (sign < 0) {
             int n = 6 * count();
-            for (int i = gAt(); i < gAt() + n; i++) {
+            for (int i = at; i < at + n; i++) {
                 g[i] = -g[i];
             }
         }

@@ -11,11 +11,14 @@ import foldwright.mechanics.joint.Driver;
 import foldwright.mechanics.joint.Friction;
 import foldwright.mechanics.joint.PairJoint;
 import foldwright.mechanics.joint.PairTable;
+import foldwright.mechanics.joint.Reaction;
 import foldwright.mechanics.joint.Rows;
 import foldwright.mechanics.joint.ScalarRow;
 import foldwright.mechanics.joint.Stop;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.stream.Collectors;
+import java.util.Comparator;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -26,6 +29,9 @@ import java.util.stream.IntStream;
  * dphi/dt.
  */
 final class Assembly {
+    /** Numbers in the largest Jacobian of one body. */
+    private static final int BASE = 36;
+
     final Mechanism mechanism;
     final int bodies;
     final int rowCount;
@@ -45,7 +51,9 @@ final class Assembly {
     /** Row values, Jacobians and multipliers. */
     final double[] phi;
 
-    final double[] g;
+    /** Jacobians, at the places of the table. */
+    double[] g;
+
     final double[] lambda;
 
     /** Applied loads [N base, N m body], 6 a body; {@link #residual} adds the reactions. */
@@ -60,7 +68,10 @@ final class Assembly {
     int[] damped = new int[0];
 
     private final ScalarRow[] scalars;
-    private final PairTable pairs;
+    private final int[] scalarBlocks;
+    private final int[] everyBlock;
+    private PairTable pairs;
+    private boolean shared;
     private final double[] mass;
     private final double[] inertia;
     private final double[] reach;
@@ -76,13 +87,15 @@ final class Assembly {
         stops = pick(Stop.class).toArray(Stop[]::new);
         drivers = pick(Driver.class).toArray(Driver[]::new);
         scalars = pick(ScalarRow.class).toArray(ScalarRow[]::new);
-        pairs = new PairTable(pick(PairJoint.class).collect(Collectors.toList()));
+        scalarBlocks = blocks(ScalarRow.class);
+        everyBlock = blocks(Rows.class);
         rowCount = m.rowCount();
         table = new BlockTable(rows, rowCount);
+        listPairs();
         engaged = new boolean[rowCount];
         Arrays.fill(engaged, true);
         phi = new double[rowCount];
-        g = new double[m.jacobianSize()];
+        g = new double[table.entries()];
         lambda = new double[rowCount];
         load = new double[6 * bodies];
         c = new double[rowCount];
@@ -98,6 +111,64 @@ final class Assembly {
 
     private <T> java.util.stream.Stream<T> pick(Class<T> kind) {
         return Arrays.stream(rows).filter(kind::isInstance).map(kind::cast);
+    }
+
+    private int[] blocks(Class<? extends Rows> kind) {
+        return IntStream.range(0, rows.length).filter(r -> kind.isInstance(rows[r])).toArray();
+    }
+
+    /** Pair joints in the order of their Jacobians, so that evaluation writes one stream. */
+    private void listPairs() {
+        int[] order =
+                Arrays.stream(blocks(PairJoint.class))
+                        .boxed()
+                        .sorted(Comparator.comparingInt(r -> table.at[table.first[r] + 1]))
+                        .mapToInt(Integer::intValue)
+                        .toArray();
+        List<PairJoint> joints = new ArrayList<>();
+        int[] places = new int[2 * order.length];
+        for (int r : order) {
+            places[2 * joints.size()] = table.at[table.first[r]];
+            places[2 * joints.size() + 1] = table.at[table.first[r] + 1];
+            joints.add((PairJoint) rows[r]);
+        }
+        pairs = new PairTable(joints, places);
+    }
+
+    /** Whether Jacobians are written into a system's values. */
+    boolean shared() {
+        return shared;
+    }
+
+    /** Numbers that {@link #share} needs behind the values of a system. */
+    int room() {
+        int sum = BASE;
+        for (int r : scalarBlocks) {
+            sum += 6 * (table.first[r + 1] - table.first[r]);
+        }
+        return sum;
+    }
+
+    /**
+     * From now on Jacobians are written straight into the values of a system, at {@code places} (as
+     * the table lists them, -1 for the base), and need no copying. Those of rows that may leave the
+     * system stand in the room behind the values, from {@code free} on; so do those of the base,
+     * which nobody reads, one over the other.
+     */
+    void share(double[] values, int[] places, int free) {
+        g = values;
+        shared = true;
+        for (int k = 0; k < places.length; k++) {
+            table.at[k] = places[k] < 0 ? free : places[k];
+        }
+        int next = free + BASE;
+        for (int r : scalarBlocks) {
+            for (int k = table.first[r]; k < table.first[r + 1]; k++) {
+                table.at[k] = next;
+                next += 6;
+            }
+        }
+        listPairs();
     }
 
     private void weigh(Mechanism m) {
@@ -179,9 +250,21 @@ final class Assembly {
 
     /** Rows, Jacobians and applied loads at a state. */
     void evaluate(State s) {
-        pairs.evaluate(s, phi, g);
-        for (ScalarRow r : scalars) {
-            r.evaluate(s, phi, g);
+        evaluateLoads(s);
+        pairs.evaluate(s, phi, g, 0);
+    }
+
+    /** The same with the reactions of the present multipliers added to the loads. */
+    void evaluateAndReact(State s) {
+        evaluateLoads(s);
+        react(scalarBlocks);
+        pairs.evaluateAndReact(s, phi, g, lambda, load);
+    }
+
+    /** Applied loads, and the rows that belong to coordinates. */
+    private void evaluateLoads(State s) {
+        for (int k = 0; k < scalars.length; k++) {
+            scalars[k].evaluate(s, phi, g, table.at[table.first[scalarBlocks[k]]]);
         }
         Arrays.fill(load, 0);
         for (int i = 1; i < bodies; i++) {
@@ -203,43 +286,18 @@ final class Assembly {
 
     /** Adds G' lambda to {@link #load}. */
     void react() {
-        BlockTable t = table;
-        for (int r = 0; r < t.count; r++) {
-            int at = t.g[r];
-            int size = t.size[r];
-            for (int k = t.first[r]; k < t.first[r + 1]; k++) {
-                if (t.body[k] > 0) {
-                    addReaction(at, t.row[r], size, 6 * t.body[k]);
-                }
-                at += 6 * size;
-            }
-        }
+        react(everyBlock);
     }
 
-    private void addReaction(int at, int row, int size, int to) {
-        double f0 = 0;
-        double f1 = 0;
-        double f2 = 0;
-        double f3 = 0;
-        double f4 = 0;
-        double f5 = 0;
-        int j = at;
-        for (int i = 0; i < size; i++) {
-            double l = lambda[row + i];
-            f0 += l * g[j];
-            f1 += l * g[j + 1];
-            f2 += l * g[j + 2];
-            f3 += l * g[j + 3];
-            f4 += l * g[j + 4];
-            f5 += l * g[j + 5];
-            j += 6;
+    private void react(int[] blocks) {
+        BlockTable t = table;
+        for (int r : blocks) {
+            for (int k = t.first[r]; k < t.first[r + 1]; k++) {
+                if (t.body[k] > 0) {
+                    Reaction.add(t.size[r], lambda, t.row[r], g, t.at[k], load, 6 * t.body[k]);
+                }
+            }
         }
-        load[to] += f0;
-        load[to + 1] += f1;
-        load[to + 2] += f2;
-        load[to + 3] += f3;
-        load[to + 4] += f4;
-        load[to + 5] += f5;
     }
 
     /**
@@ -318,14 +376,30 @@ final class Assembly {
     double rate(int row, double[] v) {
         BlockTable t = table;
         int r = t.block[row];
-        int at = t.g[r] + 6 * (row - t.row[r]);
+        int within = 6 * (row - t.row[r]);
         double sum = 0;
         for (int k = t.first[r]; k < t.first[r + 1]; k++) {
             int b = 6 * t.body[k];
-            for (int n = 0; n < 6; n++) {
+            int at = t.at[k] + within;
+            for (int n = 0; n < 6 && b > 0; n++) {
                 sum += g[at + n] * v[b + n];
             }
-            at += 6 * t.size[r];
+        }
+        return sum;
+    }
+
+    /** Linearised change of a row by a solution of the system (6 a body from body 1). */
+    double change(int row, double[] x) {
+        BlockTable t = table;
+        int r = t.block[row];
+        int within = 6 * (row - t.row[r]);
+        double sum = 0;
+        for (int k = t.first[r]; k < t.first[r + 1]; k++) {
+            int b = 6 * t.body[k] - 6;
+            int at = t.at[k] + within;
+            for (int n = 0; n < 6 && b >= 0; n++) {
+                sum += g[at + n] * x[b + n];
+            }
         }
         return sum;
     }

@@ -8,41 +8,55 @@ final class BlockTable {
     /** Blocks. */
     final int count;
 
-    /** Per block: rows, first row, first entry of its Jacobian. */
+    /** Per block: rows, and the first of them. */
     final int[] size;
 
     final int[] row;
-    final int[] g;
 
     /** Per block, and one more: start of its bodies in {@link #body}. */
     final int[] first;
 
     final int[] body;
 
+    /** Per body of each block: first entry of the Jacobian, row-major, six columns. */
+    final int[] at;
+
     /** Per row: its block. */
     final int[] block;
 
+    /** With one Jacobian after the other. */
     BlockTable(Rows[] rows, int rowCount) {
         count = rows.length;
         size = new int[count];
         row = new int[count];
-        g = new int[count];
         first = new int[count + 1];
         block = new int[rowCount];
         for (int r = 0; r < count; r++) {
             size[r] = rows[r].size();
             row[r] = rows[r].rowAt();
-            g[r] = rows[r].gAt();
             first[r + 1] = first[r] + rows[r].count();
             for (int i = 0; i < size[r]; i++) {
                 block[row[r] + i] = r;
             }
         }
         body = new int[first[count]];
+        at = new int[body.length];
+        int next = 0;
         for (int r = 0; r < count; r++) {
-            for (int k = 0; k < rows[r].count(); k++) {
-                body[first[r] + k] = rows[r].body(k);
+            for (int k = first[r]; k < first[r + 1]; k++) {
+                body[k] = rows[r].body(k - first[r]);
+                at[k] = next;
+                next += 6 * size[r];
             }
         }
+    }
+
+    /** Numbers in all Jacobians. */
+    int entries() {
+        int sum = 0;
+        for (int r = 0; r < count; r++) {
+            sum += 6 * size[r] * (first[r + 1] - first[r]);
+        }
+        return sum;
     }
 }

@@ -37,21 +37,6 @@ final class Correction {
         }
     }
 
-    /** Linearised change of a scalar row's value. */
-    static double change(Assembly asm, Rows r, double[] x) {
-        double sum = 0;
-        for (int k = 0; k < r.count(); k++) {
-            int at = r.gAt() + 6 * k;
-            int b = 6 * r.body(k) - 6;
-            if (b >= 0) {
-                for (int n = 0; n < 6; n++) {
-                    sum += asm.g[at + n] * x[b + n];
-                }
-            }
-        }
-        return sum;
-    }
-
     static Failure failure(Assembly asm, double[] x, double time, double last) {
         int worst = 0;
         double most = -1;

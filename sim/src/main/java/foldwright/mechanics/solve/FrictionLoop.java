@@ -90,20 +90,22 @@ final class FrictionLoop {
     private void respond(State s, int f, double sign, double[] factors) {
         double[] x = responses[f];
         Arrays.fill(x, 0);
-        Rows r = frictions[f];
-        for (int k = 0; k < r.count(); k++) {
-            int body = r.body(k);
+        int row = frictions[f].rowAt();
+        BlockTable t = asm.table;
+        int block = t.block[row];
+        for (int k = t.first[block]; k < t.first[block + 1]; k++) {
+            int body = t.body[k];
             for (int c = 0; body > 0 && c < 6; c++) {
-                x[6 * body - 6 + c] += sign * asm.g[r.gAt() + 6 * k + c];
+                x[6 * body - 6 + c] += sign * asm.g[t.at[k] + c];
             }
         }
         kkt.solve(s, x);
         double most = 0;
-        for (int row = 0; row < asm.rowCount; row++) {
-            direction[row] = asm.engaged[row] ? -x[kkt.rowPlace(row)] : 0;
-            most = Math.max(most, Math.abs(direction[row]));
+        for (int i = 0; i < asm.rowCount; i++) {
+            direction[i] = asm.engaged[i] ? -x[kkt.rowPlace(i)] : 0;
+            most = Math.max(most, Math.abs(direction[i]));
         }
-        direction[r.rowAt()] = sign;
+        direction[row] = sign;
         double eps = 1e-5 * Math.max(asm.largestLoad(), 1e-3) / Math.max(most, 1e-12);
         for (int k = 0; k < n; k++) {
             if (direction(k) != 0 && frictions[k].law().source() != null) {

@@ -238,7 +238,7 @@ public final class Kinetostatics {
         double[] x = newton.kkt.vector();
         for (Stop stop : asm.stops) {
             int row = stop.rowAt();
-            same &= !stop.decide(asm.phi[row] + Correction.change(asm, stop, x), asm.lambda[row]);
+            same &= !stop.decide(asm.phi[row] + asm.change(stop.rowAt(), x), asm.lambda[row]);
         }
         asm.engage();
         return same;

@@ -4,10 +4,12 @@ package foldwright.mechanics.solve;
 import foldwright.mechanics.body.State;
 import foldwright.mechanics.force.Force;
 import foldwright.mechanics.joint.Rows;
+import foldwright.mechanics.joint.ScalarRow;
 import foldwright.mechanics.joint.Stiffness;
 import foldwright.mechanics.sparse.BlockLdl;
 import foldwright.mechanics.sparse.BlockPattern;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -43,6 +45,12 @@ final class Kkt implements Stiffness {
     private final int[] rowDiagonal;
 
     private final int[] coupling;
+
+    /** Row blocks in the order of their places, so that filling writes one stream. */
+    private final int[] order;
+
+    /** Row blocks whose Jacobians the assembly does not write here itself. */
+    private final int[] copied;
 
     /** Bodies whose blocks take tangents of forces or geometric stiffness. */
     private final int[] loaded;
@@ -88,7 +96,7 @@ final class Kkt implements Stiffness {
         for (long key : pairs) {
             p.couple((int) (key / bodies) - 1, (int) (key % bodies) - 1);
         }
-        ldl = BlockLdl.analyse(p);
+        ldl = BlockLdl.analyse(p, asm.room());
         values = ldl.values();
         diagonal = new int[bodies];
         for (int i = 1; i < bodies; i++) {
@@ -109,8 +117,24 @@ final class Kkt implements Stiffness {
                 coupling[k] = t.body[k] == 0 ? -1 : ldl.coupling(block[r], t.body[k] - 1);
             }
         }
+        order = inPlace(rowDiagonal);
+        if (!asm.shared()) {
+            asm.share(values, coupling, values.length - asm.room());
+        }
+        copied =
+                IntStream.range(0, t.count)
+                        .filter(r -> asm.g != values || asm.rows[r] instanceof ScalarRow)
+                        .toArray();
         work = new double[ldl.dimension()];
         axes = new double[9 * bodies];
+    }
+
+    private static int[] inPlace(int[] places) {
+        return IntStream.range(0, places.length)
+                .boxed()
+                .sorted(Comparator.comparingInt(r -> places[r]))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     private static int[] ones(int n) {
@@ -258,23 +282,35 @@ final class Kkt implements Stiffness {
 
     private void fillRows(double rowRate) {
         BlockTable t = asm.table;
-        for (int r = 0; r < t.count; r++) {
+        for (int r : order) {
             int size = t.size[r];
             int row = t.row[r];
-            boolean on = asm.engaged[row];
-            for (int i = 0; i < size; i++) {
-                values[rowDiagonal[r] + i] =
-                        on ? -asm.c[row + i] / (1 + asm.d[row + i] * rowRate) : -1;
-            }
-            int from = t.g[r];
-            for (int k = t.first[r]; k < t.first[r + 1]; k++) {
-                int at = coupling[k];
-                if (at >= 0 && on) {
-                    System.arraycopy(asm.g, from, values, at, 6 * size);
-                } else if (at >= 0) {
-                    Arrays.fill(values, at, at + 6 * size, 0);
+            int at = rowDiagonal[r];
+            if (asm.engaged[row]) {
+                for (int i = 0; i < size; i++) {
+                    double d = asm.d[row + i];
+                    values[at + i] = d == 0 ? -asm.c[row + i] : -asm.c[row + i] / (1 + d * rowRate);
                 }
-                from += 6 * size;
+            } else {
+                Arrays.fill(values, at, at + size, -1);
+            }
+        }
+        for (int r : copied) {
+            copyJacobians(r);
+        }
+    }
+
+    private void copyJacobians(int r) {
+        BlockTable t = asm.table;
+        int length = 6 * t.size[r];
+        for (int k = t.first[r]; k < t.first[r + 1]; k++) {
+            if (coupling[k] < 0) {
+                continue;
+            }
+            if (asm.engaged[t.row[r]]) {
+                System.arraycopy(asm.g, t.at[k], values, coupling[k], length);
+            } else {
+                Arrays.fill(values, coupling[k], coupling[k] + length, 0);
             }
         }
     }
@@ -322,6 +358,12 @@ final class Kkt implements Stiffness {
 
     void factor() {
         ldl.factor();
+        kept = false;
+    }
+
+    /** Factorises and solves in place at the state of the last filling. */
+    void factorAndSolve(double[] x) {
+        ldl.factorAndSolve(x);
         kept = false;
     }
 

@@ -103,15 +103,12 @@ final class Newton {
         double before = 0;
         double first = 0;
         for (int i = 0; i < settings.iterations(); i++) {
-            asm.evaluate(s);
+            asm.evaluateAndReact(s);
             if (i == 0 && limited && astray(0, h)) {
                 scheme.coast(s);
-                asm.evaluate(s);
+                asm.evaluateAndReact(s);
             }
-            if (renew) {
-                factor(s, h);
-            }
-            boolean even = solve(s);
+            boolean even = solve(s, renew);
             last = Correction.size(asm, kkt.vector());
             if (!(last < 1e6)) {
                 break;
@@ -148,9 +145,10 @@ final class Newton {
         return false;
     }
 
-    private void factor(State s, double h) {
+    private void factorAndSolve(State s, double[] x) {
+        double h = scheme.step();
         kkt.fill(s, scheme.massFactor(), 1, scheme.rateFactor(), scheme.rateFactor());
-        kkt.factor();
+        kkt.factorAndSolve(x);
         factorisations++;
         factored = true;
         if (h != factoredStep) {
@@ -161,12 +159,15 @@ final class Newton {
     }
 
     /** One solve; true if the friction of sliding rows agrees with the loads found. */
-    private boolean solve(State s) {
-        asm.react();
+    private boolean solve(State s, boolean renew) {
         double[] x = kkt.vector();
         asm.imbalance(s, x);
         gaps(s, x);
-        kkt.solve(s, x);
+        if (renew) {
+            factorAndSolve(s, x);
+        } else {
+            kkt.solve(s, x);
+        }
         solves++;
         boolean even = sliding.balance(s, x);
         for (int row = 0; row < asm.rowCount; row++) {
@@ -201,11 +202,11 @@ final class Newton {
             if (f.mode() == Friction.Mode.STICK) {
                 f.load(asm.lambda, 0);
             }
-            modesChanged |= f.decide(asm.phi[row] + Correction.change(asm, f, x), asm.lambda[row]);
+            modesChanged |= f.decide(asm.phi[row] + asm.change(f.rowAt(), x), asm.lambda[row]);
         }
         for (Stop stop : asm.stops) {
             int row = stop.rowAt();
-            double move = Correction.change(asm, stop, x);
+            double move = asm.change(stop.rowAt(), x);
             double rate = asm.rate(row, s.v) + scheme.rateFactor() * move;
             double approach = asm.phi[row] + move + asm.d[row] * rate;
             // an open stop is only met by a gap that has closed

@@ -105,12 +105,12 @@ public final class Statics {
             int row = f.rowAt();
             double used = f.bound();
             f.load(asm.lambda, 0);
-            same &= !f.decide(asm.phi[row] + Correction.change(asm, f, x), asm.lambda[row]);
+            same &= !f.decide(asm.phi[row] + asm.change(f.rowAt(), x), asm.lambda[row]);
             same &= Math.abs(f.bound() - used) <= 1e-7 * Math.max(used, f.bound()) + 1e-12;
         }
         for (Stop stop : asm.stops) {
             int row = stop.rowAt();
-            same &= !stop.decide(asm.phi[row] + Correction.change(asm, stop, x), asm.lambda[row]);
+            same &= !stop.decide(asm.phi[row] + asm.change(stop.rowAt(), x), asm.lambda[row]);
         }
         return same;
     }

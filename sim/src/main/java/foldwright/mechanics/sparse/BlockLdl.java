@@ -30,11 +30,11 @@ public final class BlockLdl {
     private final FactorSolve substitution;
     private final PivotHealth health;
 
-    private BlockLdl(Analysis analysis) {
+    private BlockLdl(Analysis analysis, int room) {
         pattern = analysis.pattern();
         layout = analysis.layout();
         plan = analysis.plan();
-        values = new double[layout.valueCount()];
+        values = new double[layout.valueCount() + room];
         arena = new double[plan.arenaSize];
         factor = new double[plan.factorSize];
         pivots = new double[plan.dimension + FrontPlan.TILE];
@@ -49,7 +49,12 @@ public final class BlockLdl {
      * with the least estimated time is taken. The pattern is copied.
      */
     public static BlockLdl analyse(BlockPattern pattern) {
-        return new BlockLdl(Analysis.of(pattern));
+        return analyse(pattern, 0);
+    }
+
+    /** The same with {@code room} numbers behind the {@link #values} for the caller's own use. */
+    public static BlockLdl analyse(BlockPattern pattern, int room) {
+        return new BlockLdl(Analysis.of(pattern), room);
     }
 
     /** The entries of the matrix; the caller writes here. Zero at first. */
@@ -92,14 +97,30 @@ public final class BlockLdl {
      */
     public void factor() {
         for (int f = 0; f < plan.fronts(); f++) {
-            assemble(f);
-            elimination.run(
-                    plan.front[f],
-                    plan.factor[f],
-                    plan.pivots[f] + plan.borderRows[f],
-                    plan.pivots[f],
-                    plan.firstPivot[f]);
+            eliminate(f);
         }
+    }
+
+    /**
+     * {@link #factor} and {@link #solve} in one: the same bits, but each front is used while it is
+     * still in the nearest memory.
+     */
+    public void factorAndSolve(double[] rhs) {
+        for (int f = 0; f < plan.fronts(); f++) {
+            eliminate(f);
+            substitution.forward(f, rhs);
+        }
+        substitution.backward(rhs);
+    }
+
+    private void eliminate(int f) {
+        assemble(f);
+        elimination.run(
+                plan.front[f],
+                plan.factor[f],
+                plan.pivots[f] + plan.borderRows[f],
+                plan.pivots[f],
+                plan.firstPivot[f]);
     }
 
     /**

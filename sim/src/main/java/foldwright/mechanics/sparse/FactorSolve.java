@@ -28,13 +28,22 @@ final class FactorSolve {
 
     /** Replaces a right-hand side in the caller's order by the solution. */
     void run(double[] x) {
-        int count = plan.fronts();
-        for (int f = 0; f < count; f++) {
-            gather(f, x);
-            forward(plan.factor[f], plan.width[f], plan.pivots[f] + plan.borderRows[f]);
-            scatterScaled(f, x);
+        for (int f = 0; f < plan.fronts(); f++) {
+            forward(f, x);
         }
-        for (int f = count - 1; f >= 0; f--) {
+        backward(x);
+    }
+
+    /** One front's share of the forward substitution; fronts in their order, each once. */
+    void forward(int f, double[] x) {
+        gather(f, x);
+        forward(plan.factor[f], plan.width[f], plan.pivots[f] + plan.borderRows[f]);
+        scatterScaled(f, x);
+    }
+
+    /** The backward substitution, after all fronts have gone forward. */
+    void backward(double[] x) {
+        for (int f = plan.fronts() - 1; f >= 0; f--) {
             gather(f, x);
             backward(plan.factor[f], plan.width[f], plan.pivots[f] + plan.borderRows[f]);
             scatterPivots(f, x);

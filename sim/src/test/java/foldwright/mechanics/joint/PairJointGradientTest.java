@@ -33,17 +33,17 @@ class PairJointGradientTest {
             state.place(each, new Pose(vector(), Rotation.about(vector(), 1.3)));
         }
         double[] phi = new double[mechanism.rowCount()];
-        double[] g = new double[mechanism.jacobianSize()];
-        joint.evaluate(state, phi, g);
+        double[] g = new double[12 * joint.size()];
+        joint.evaluate(state, phi, g, 0);
         double[] unused = g.clone();
         for (int k = 0; k < 2; k++) {
             for (int c = 0; c < 6; c++) {
                 double[] up = new double[phi.length];
                 double[] down = new double[phi.length];
-                joint.evaluate(moved(state, joint.body(k), c, STEP), up, unused);
-                joint.evaluate(moved(state, joint.body(k), c, -STEP), down, unused);
+                joint.evaluate(moved(state, joint.body(k), c, STEP), up, unused, 0);
+                joint.evaluate(moved(state, joint.body(k), c, -STEP), down, unused, 0);
                 for (int row = 0; row < joint.size(); row++) {
-                    int at = joint.gAt() + 6 * (k * joint.size() + row) + c;
+                    int at = 6 * (k * joint.size() + row) + c;
                     double slope =
                             (up[joint.rowAt() + row] - down[joint.rowAt() + row]) / (2 * STEP);
                     // rounding 1e-16 / 1e-6, truncation 1e-12

@@ -121,11 +121,15 @@ public final class ExplicitBaseline implements FirstOrderDifferentialEquations {
                 m[at][at] = -COMPLIANCE;
                 right[at] =
                         -curve[row]
-                                - 2 * FADING * asm.rate(rows, i, state.v)
+                                - 2 * FADING * asm.rate(row, state.v)
                                 - FADING * FADING * asm.phi[row];
                 for (int k = 0; k < rows.count(); k++) {
                     for (int c = 0; c < 6 && rows.body(k) > 0; c++) {
-                        double g = asm.g[rows.gAt() + 6 * (k * rows.size() + i) + c];
+                        double g =
+                                asm.g[
+                                        asm.table.at[asm.table.first[asm.table.block[row]] + k]
+                                                + 6 * i
+                                                + c];
                         m[at][6 * (rows.body(k) - 1) + c] = g;
                         m[6 * (rows.body(k) - 1) + c][at] = g;
                     }
