@@ -122,10 +122,12 @@ public final class EnergyLedger {
     /** Puts the jump of a row's load on the inertia loads it is in balance with. */
     private double reload(ScalarRow row, double[] loads) {
         double jump = loads[row.rowAt()] - asm.lambda[row.rowAt()];
-        for (int k = 0; k < row.count(); k++) {
-            int body = 6 * row.body(k);
+        BlockTable t = asm.table;
+        int block = t.block[row.rowAt()];
+        for (int k = t.first[block]; k < t.first[block + 1]; k++) {
+            int body = 6 * t.body[k];
             for (int c = 0; c < 6; c++) {
-                before[body + c] += jump * asm.g[row.gAt() + 6 * k + c];
+                before[body + c] += jump * asm.g[t.at[k] + c];
             }
         }
         return loads[row.rowAt()];
