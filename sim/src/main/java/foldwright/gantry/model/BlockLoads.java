@@ -2,7 +2,7 @@
 package foldwright.gantry.model;
 
 /**
- * Largest loads of the blocks at one instant, by size.
+ * Loads of the blocks at one instant: the largest by size, and those of each leg rail.
  *
  * @param legSide side force of one block of the leg rails [N]
  * @param legYaw yaw moment of one block of the leg rails [N m]
@@ -10,13 +10,17 @@ package foldwright.gantry.model;
  * @param carriageYaw yaw moment of one block of the carriage, where there is one block [N m]
  * @param carriageTilt moment about the axes in the plane, mass times acceleration times height of
  *     the centre of mass above the blocks, shared by the blocks [N m]
+ * @param left blocks of the left leg rail together, with signs
+ * @param right blocks of the right leg rail together, with signs
  */
 public record BlockLoads(
         double legSide,
         double legYaw,
         double carriageSide,
         double carriageYaw,
-        double carriageTilt) {
+        double carriageTilt,
+        RailLoad left,
+        RailLoad right) {
 
     static BlockLoads of(GantryKernel k) {
         double legSide = 0;
@@ -43,7 +47,9 @@ public record BlockLoads(
                 legYaw,
                 pair ? side + yaw / c.spacing() : side,
                 pair ? 0 : yaw / c.blocks(),
-                tilt / c.blocks());
+                tilt / c.blocks(),
+                RailLoad.leg(k, GuideBlock.Rail.LEFT),
+                RailLoad.leg(k, GuideBlock.Rail.RIGHT));
     }
 
     private static double beyond(double value, double free) {

@@ -176,4 +176,19 @@ class StaticsTest {
         double drag = h.pose().carriageX() - x;
         assertThat(drag).isCloseTo(w * h.skew(), within(2e-3 * Math.abs(drag)));
     }
+
+    /**
+     * Moments of both rails add up to what the rails give to the bridge, and each carries half of
+     * it: on equal rails a pure yaw moment goes half to each (equilibrium and symmetry).
+     */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void railsShareTheMomentOfTheBridge(GantryCases c) {
+        GantryState s = settle(c.singleLoop(GantryCases.POINT), c);
+        RailLoad left = s.blocks().left();
+        RailLoad right = s.blocks().right();
+        agree("both rails", left.yaw() + right.yaw(), s.guideMoment());
+        agree("left rail", left.yaw(), s.guideMoment() / 2);
+        assertThat(Math.signum(left.yaw())).isEqualTo(-Math.signum(s.skew()));
+    }
 }
