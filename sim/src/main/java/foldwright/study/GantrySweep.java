@@ -14,7 +14,7 @@ import java.util.function.ToDoubleFunction;
  * middle of its travel: where it skews and strays most. Quasi-static, fields on their commands, no
  * rail friction.
  */
-final class GantrySweep {
+public final class GantrySweep {
     private static final int PLACES = 7;
 
     private final GantryModel model;
@@ -24,7 +24,8 @@ final class GantrySweep {
     private final double high;
     private final double y;
 
-    GantrySweep(Gantry gantry) {
+    /** A sweep over the gantry of a machine file. */
+    public GantrySweep(Gantry gantry) {
         model = GantryAssembly.of(gantry);
         statics = new Statics(model, Statics.Hold.FIELDS);
         low = gantry.bridge().travel().low();
@@ -33,7 +34,7 @@ final class GantrySweep {
     }
 
     /** Which way the gantry is accelerated. */
-    enum Way {
+    public enum Way {
         ALONG_BRIDGE("the carriage starts along the bridge"),
         ALONG_RAILS("the bridge starts along the rails");
 
@@ -43,11 +44,13 @@ final class GantrySweep {
             this.words = words;
         }
 
-        String words() {
+        /** As part of a sentence. */
+        public String words() {
             return words;
         }
 
-        private Load load(double acceleration) {
+        /** As a load [m/s²]. */
+        public Load load(double acceleration) {
             return this == ALONG_BRIDGE
                     ? Load.accelerating(acceleration, 0)
                     : Load.accelerating(0, acceleration);
@@ -62,14 +65,15 @@ final class GantrySweep {
      * @param place of the carriage along the bridge [m]
      * @param state there
      */
-    record Worst(double size, Way way, double place, GantryState state) {}
+    public record Worst(double size, Way way, double place, GantryState state) {}
 
-    GantryModel model() {
+    /** The model that is swept. */
+    public GantryModel model() {
         return model;
     }
 
     /** Places of the carriage along the bridge [m]. */
-    double[] places() {
+    public double[] places() {
         double[] out = new double[PLACES];
         for (int i = 0; i < PLACES; i++) {
             out[i] = low + (high - low) * i / (PLACES - 1);
@@ -78,12 +82,21 @@ final class GantrySweep {
     }
 
     /** Settles at a place; the acceleration may be negative [m/s²]. */
-    GantryState at(double place, Way way, double acceleration) {
+    public GantryState at(double place, Way way, double acceleration) {
         return statics.settle(place, y, way.load(acceleration));
     }
 
+    /**
+     * Settles at a place under any load.
+     *
+     * @param place of the carriage along the bridge [m]
+     */
+    public GantryState at(double place, Load load) {
+        return statics.settle(place, y, load);
+    }
+
     /** The place and way, of both signs, at which a size is largest. */
-    Worst worst(double acceleration, ToDoubleFunction<GantryState> size) {
+    public Worst worst(double acceleration, ToDoubleFunction<GantryState> size) {
         Worst worst = null;
         for (Way way : Way.values()) {
             Worst here = worst(way, acceleration, size);

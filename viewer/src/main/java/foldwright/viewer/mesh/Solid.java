@@ -11,9 +11,6 @@ import org.joml.Vector3f;
  * are shaded round.
  */
 public final class Solid {
-    private static final double ROUND = Math.cos(Math.toRadians(35));
-    private static final int QUARTER = 5;
-
     private float[] vertices = new float[1024];
     private int[] indices = new int[1024];
     private float[] edges = new float[1024];
@@ -87,17 +84,17 @@ public final class Solid {
     /** A plate with round corners in its plane [m]. */
     public Solid plate(
             double x0, double y0, double x1, double y1, double radius, double z0, double z1) {
-        return prism(roundedRectangle(x0, y0, x1, y1, radius), z0, z1);
+        return prism(Profile.roundedRectangle(x0, y0, x1, y1, radius), z0, z1);
     }
 
     /** A round bar about the local z axis [m]. */
     public Solid bar(double radius, double z0, double z1, int sides) {
-        return prism(circle(radius, sides), z0, z1);
+        return prism(Profile.circle(radius, sides), z0, z1);
     }
 
     /** A round plate with a hole about the local z axis [m]. */
     public Solid ring(double outer, double inner, double z0, double z1, int sides) {
-        return hollow(circle(outer, sides), circle(inner, sides), z0, z1);
+        return hollow(Profile.circle(outer, sides), Profile.circle(inner, sides), z0, z1);
     }
 
     /** A frame: a plate with a round-cornered opening [m]. */
@@ -109,8 +106,8 @@ public final class Solid {
             double z0,
             double z1) {
         return hollow(
-                roundedRectangle(outside[0], outside[1], outside[2], outside[3], radius),
-                roundedRectangle(inside[0], inside[1], inside[2], inside[3], innerRadius),
+                Profile.roundedRectangle(outside[0], outside[1], outside[2], outside[3], radius),
+                Profile.roundedRectangle(inside[0], inside[1], inside[2], inside[3], innerRadius),
                 z0,
                 z1);
     }
@@ -166,58 +163,58 @@ public final class Solid {
     }
 
     /**
-     * A belt along a closed line (x, y pairs [m]) of this thickness, standing on z0..z1; along =
-     * way along the line.
+     * A piece of a belt along an open line (x, y pairs [m]) of this thickness, standing on z0..z1.
+     * The first and the last point only give the direction; the ends are left open, for the next
+     * piece to go on without a seam.
+     *
+     * @param way of each point along the whole belt [m]
      */
-    public Solid belt(float[] line, double thickness, double z0, double z1) {
+    public Solid strip(float[] line, float[] way, double thickness, double z0, double z1) {
+        begin();
         int n = line.length / 2;
-        float[] outer = new float[line.length];
-        float[] inner = new float[line.length];
-        for (int i = 0; i < n; i++) {
-            int a = (i + n - 1) % n;
-            int b = (i + 1) % n;
-            double tx = line[2 * b] - line[2 * a];
-            double ty = line[2 * b + 1] - line[2 * a + 1];
-            double len = Math.hypot(tx, ty);
-            double h = thickness / 2 / len;
-            outer[2 * i] = (float) (line[2 * i] + ty * h);
-            outer[2 * i + 1] = (float) (line[2 * i + 1] - tx * h);
-            inner[2 * i] = (float) (line[2 * i] - ty * h);
-            inner[2 * i + 1] = (float) (line[2 * i + 1] + tx * h);
+        float[] before = null;
+        for (int i = 1; i + 1 < n; i++) {
+            float tx = line[2 * i + 2] - line[2 * i - 2];
+            float ty = line[2 * i + 3] - line[2 * i - 1];
+            float len = (float) Math.hypot(tx, ty);
+            float h = (float) thickness / 2 / len;
+            float[] here = {
+                line[2 * i] + ty * h,
+                line[2 * i + 1] - tx * h,
+                line[2 * i] - ty * h,
+                line[2 * i + 1] + tx * h,
+                ty / len,
+                -tx / len,
+                way[i]
+            };
+            if (before != null) {
+                float low = (float) z0;
+                float high = (float) z1;
+                wall(before, here, 0, low, high, 1);
+                wall(before, here, 2, low, high, -1);
+                rim(before, here, low, -1);
+                rim(before, here, high, 1);
+            }
+            before = here;
         }
-        alongLine = line;
-        hollow(outer, inner, z0, z1);
-        alongLine = null;
+        end();
         return this;
     }
 
-    private float[] alongLine;
-
-    /** Points of a circle, counter-clockwise. */
-    public static float[] circle(double radius, int sides) {
-        float[] out = new float[sides * 2];
-        for (int i = 0; i < sides; i++) {
-            double a = 2 * Math.PI * i / sides;
-            out[2 * i] = (float) (radius * Math.cos(a));
-            out[2 * i + 1] = (float) (radius * Math.sin(a));
-        }
-        return out;
+    private void wall(float[] a, float[] b, int at, float z0, float z1, int out) {
+        int p = vertex(a[at], a[at + 1], z0, out * a[4], out * a[5], 0, a[6]);
+        int q = vertex(b[at], b[at + 1], z0, out * b[4], out * b[5], 0, b[6]);
+        int r = vertex(b[at], b[at + 1], z1, out * b[4], out * b[5], 0, b[6]);
+        int t = vertex(a[at], a[at + 1], z1, out * a[4], out * a[5], 0, a[6]);
+        quad(p, q, r, t, out);
     }
 
-    static float[] roundedRectangle(double x0, double y0, double x1, double y1, double radius) {
-        double r = Math.max(1e-5, Math.min(radius, Math.min(x1 - x0, y1 - y0) / 2 - 1e-5));
-        double[] cx = {x1 - r, x0 + r, x0 + r, x1 - r};
-        double[] cy = {y1 - r, y1 - r, y0 + r, y0 + r};
-        float[] out = new float[4 * (QUARTER + 1) * 2];
-        int n = 0;
-        for (int corner = 0; corner < 4; corner++) {
-            for (int i = 0; i <= QUARTER; i++) {
-                double a = Math.PI / 2 * (corner + (double) i / QUARTER);
-                out[n++] = (float) (cx[corner] + r * Math.cos(a));
-                out[n++] = (float) (cy[corner] + r * Math.sin(a));
-            }
-        }
-        return out;
+    private void rim(float[] a, float[] b, float z, int up) {
+        int p = vertex(a[0], a[1], z, 0, 0, up, a[6]);
+        int q = vertex(b[0], b[1], z, 0, 0, up, b[6]);
+        int r = vertex(b[2], b[3], z, 0, 0, up, b[6]);
+        int t = vertex(a[2], a[3], z, 0, 0, up, a[6]);
+        quad(p, q, r, t, up);
     }
 
     private void cap(float[] profile, float z, int up) {
@@ -246,26 +243,7 @@ public final class Solid {
     }
 
     private float wayAt(float[] profile, int point) {
-        if (alongLine != null) {
-            double sum = 0;
-            for (int i = 0; i < point; i++) {
-                sum +=
-                        Math.hypot(
-                                alongLine[2 * i + 2] - alongLine[2 * i],
-                                alongLine[2 * i + 3] - alongLine[2 * i + 1]);
-            }
-            return (float) sum;
-        }
         return (profile[2 * point] - alongFrom) / (alongTo - alongFrom);
-    }
-
-    private float closing() {
-        int n = alongLine.length / 2;
-        return wayAt(alongLine, n - 1)
-                + (float)
-                        Math.hypot(
-                                alongLine[0] - alongLine[2 * n - 2],
-                                alongLine[1] - alongLine[2 * n - 1]);
     }
 
     /** The walls of a profile; {@code out} is -1 for a hole. */
@@ -273,39 +251,19 @@ public final class Solid {
         int n = p.length / 2;
         for (int i = 0; i < n; i++) {
             int j = (i + 1) % n;
-            float[] here = wallNormal(p, i, out);
-            float[] before = wallNormal(p, (i + n - 1) % n, out);
-            float[] after = wallNormal(p, j, out);
-            float[] start = meet(before, here, here);
-            float[] end = meet(here, after, here);
+            float[] here = Profile.wallNormal(p, i, out);
+            float[] before = Profile.wallNormal(p, (i + n - 1) % n, out);
+            float[] after = Profile.wallNormal(p, j, out);
+            float[] start = Profile.meet(before, here, here);
+            float[] end = Profile.meet(here, after, here);
             float wayI = wayAt(p, i);
-            float wayJ = alongLine != null && j == 0 ? closing() : wayAt(p, j);
+            float wayJ = wayAt(p, j);
             int a = vertex(p[2 * i], p[2 * i + 1], z0, start[0], start[1], 0, wayI);
             int b = vertex(p[2 * j], p[2 * j + 1], z0, end[0], end[1], 0, wayJ);
             int c = vertex(p[2 * j], p[2 * j + 1], z1, end[0], end[1], 0, wayJ);
             int d = vertex(p[2 * i], p[2 * i + 1], z1, start[0], start[1], 0, wayI);
             quad(a, b, c, d, out);
         }
-    }
-
-    private static float[] wallNormal(float[] p, int i, int out) {
-        int n = p.length / 2;
-        int j = (i + 1) % n;
-        float dx = p[2 * j] - p[2 * i];
-        float dy = p[2 * j + 1] - p[2 * i + 1];
-        float len = (float) Math.hypot(dx, dy);
-        return new float[] {out * dy / len, -out * dx / len};
-    }
-
-    /** The common normal where two walls meet softly, else that of the wall itself. */
-    private static float[] meet(float[] a, float[] b, float[] own) {
-        if (a[0] * b[0] + a[1] * b[1] < ROUND) {
-            return own;
-        }
-        float x = a[0] + b[0];
-        float y = a[1] + b[1];
-        float len = (float) Math.hypot(x, y);
-        return new float[] {x / len, y / len};
     }
 
     private void quad(int a, int b, int c, int d, int up) {
@@ -359,53 +317,6 @@ public final class Solid {
         }
         System.arraycopy(found, 0, edges, edgeFloats, found.length);
         edgeFloats += found.length;
-    }
-
-    /**
-     * Dashes of a closed line (x, y pairs [m]) lying at a height, as lines without faces: drawn,
-     * bare, drawn, bare... [m].
-     */
-    public static Mesh dashes(double[][] line, double z, double... pattern) {
-        float[] out = new float[Mesh.EDGE_FLOATS * 16];
-        int n = 0;
-        int piece = 0;
-        double left = pattern[0];
-        for (int i = 0; i < line.length; i++) {
-            double[] a = line[i];
-            double[] b = line[(i + 1) % line.length];
-            double len = Math.hypot(b[0] - a[0], b[1] - a[1]);
-            double gone = 0;
-            while (gone < len) {
-                double step = Math.min(left, len - gone);
-                if (piece % 2 == 0) {
-                    if (n + Mesh.EDGE_FLOATS > out.length) {
-                        out = Arrays.copyOf(out, out.length * 2);
-                    }
-                    n = dash(out, n, a, b, gone / len, (gone + step) / len, z);
-                }
-                gone += step;
-                left -= step;
-                if (left <= 1e-9) {
-                    piece = (piece + 1) % pattern.length;
-                    left = pattern[piece];
-                }
-            }
-        }
-        return new Mesh(new float[0], new int[0], Arrays.copyOf(out, n), null);
-    }
-
-    /** Faces turned up and down: a silhouette from every side. */
-    private static int dash(
-            float[] out, int n, double[] a, double[] b, double from, double to, double z) {
-        double[] ends = {from, to};
-        for (int k = 0; k < 2; k++) {
-            out[n + 3 * k] = (float) (a[0] + ends[k] * (b[0] - a[0]));
-            out[n + 3 * k + 1] = (float) (a[1] + ends[k] * (b[1] - a[1]));
-            out[n + 3 * k + 2] = (float) z;
-        }
-        out[n + 8] = 1;
-        out[n + 11] = -1;
-        return n + Mesh.EDGE_FLOATS;
     }
 
     public Mesh mesh() {

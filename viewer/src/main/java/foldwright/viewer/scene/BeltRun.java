@@ -48,18 +48,31 @@ final class BeltRun {
         int count = (int) (spans + wheels * PIECES);
         pieces = new int[count];
         channels = new int[count];
-        for (int i = 0; i < count; i++) {
-            channels[i] = out.newChannel();
-            pieces[i] = out.bodies.of(route.name() + " piece " + i);
-            out.add(
-                    route.name(),
-                    PartKind.BELT,
-                    mesh,
-                    pieces[i],
-                    new Matrix4x3f(),
-                    channels[i],
-                    route.belt().pitch());
+        int piece = 0;
+        for (int i = 0; i < n; i++) {
+            if (items.get(i) instanceof Wheel) {
+                for (int k = 0; k < PIECES; k++) {
+                    add(piece++, BeltNames.wrap(route.name(), items.get(i).name()), mesh, out);
+                }
+            }
+            if (i < spans) {
+                String next = items.get((i + 1) % n).name();
+                add(piece++, BeltNames.strand(route.name(), items.get(i).name(), next), mesh, out);
+            }
         }
+    }
+
+    private void add(int piece, String name, Mesh mesh, PartList out) {
+        channels[piece] = out.newChannel();
+        pieces[piece] = out.bodies.of(route.name() + " piece " + piece);
+        out.add(
+                name,
+                PartKind.BELT,
+                mesh,
+                pieces[piece],
+                new Matrix4x3f(),
+                channels[piece],
+                route.belt().pitch());
     }
 
     /**

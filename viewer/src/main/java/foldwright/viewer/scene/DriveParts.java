@@ -82,7 +82,12 @@ final class DriveParts {
             index++;
         }
         if (machine.drive().transmission() instanceof BeltReduction belt) {
-            belted(belt, screws);
+            DriveBelt drive =
+                    new DriveBelt(belt, machine.drive().screw().thread().lead(), out, turning);
+            double[] motor = drive.add(screws, travelSign(screws.get(0)[0]));
+            beltChannel = drive.channel();
+            beltPerTravel = drive.perTravel();
+            motorAt(1, motor[0], motor[1], motor[2], -travelSign(screws.get(0)[0]));
         } else {
             for (int i = 0; i < motors(); i++) {
                 double[] s = screws.get(Math.min(i, screws.size() - 1));
@@ -218,131 +223,23 @@ final class DriveParts {
     private void directMotor(int index, double[] at) {
         double face = motorFace();
         double sign = travelSign(at[0]);
-        double length = 0.9 * face;
         double start = at[0] + sign * 0.022;
-        Matrix4x3f place = PartList.at(start, at[1], Math.max(at[2], face / 2 + WALL - pin));
-        if (sign < 0) {
+        motorAt(index, start, at[1], Math.max(at[2], face / 2 + WALL - pin), sign);
+    }
+
+    /** A motor whose flange is at x and whose body reaches along x in this sense. */
+    private void motorAt(int index, double x, double y, double z, double sense) {
+        double face = motorFace();
+        Matrix4x3f place = PartList.at(x, y, z);
+        if (sense < 0) {
             place.rotateZ((float) Math.PI);
         }
         out.add(
                 LiftNames.motor(index),
                 PartKind.MOTOR,
-                motorBody(face, length),
+                motorBody(face, 0.9 * face),
                 out.bodies.of(Bodies.BASE),
                 place);
-    }
-
-    /**
-     * Motor in the middle, its pulley lifted so that the belt wraps it; pulleys on all screws; one
-     * belt round all.
-     */
-    private void belted(BeltReduction belt, List<double[]> screws) {
-        double pitch = belt.pitch();
-        double width = belt.width();
-        double rScrew = belt.teeth().screw() * pitch / (2 * Math.PI);
-        double rMotor = belt.teeth().motor() * pitch / (2 * Math.PI);
-        double x = screws.get(0)[0];
-        double sign = travelSign(x);
-        double plane = x + sign * 0.020;
-        double z = screws.get(0)[2];
-        double middle = screws.stream().mapToDouble(s -> s[1]).average().orElse(0);
-        double motorZ = z + rScrew - rMotor + 0.004;
-        double lead = machine.drive().screw().thread().lead();
-        double perTravel = 2 * Math.PI / lead;
-        List<double[]> circles = new ArrayList<>();
-        for (int i = 0; i < screws.size(); i++) {
-            pulley(
-                    "screw pulley " + (i + 1),
-                    rScrew,
-                    belt.teeth().screw(),
-                    width,
-                    plane,
-                    screws.get(i)[1],
-                    z,
-                    perTravel);
-            circles.add(new double[] {screws.get(i)[1], z, rScrew});
-        }
-        pulley(
-                "motor pulley",
-                rMotor,
-                belt.teeth().motor(),
-                width,
-                plane,
-                middle,
-                motorZ,
-                perTravel * belt.teeth().screw() / belt.teeth().motor());
-        circles.add(new double[] {middle, motorZ, rMotor});
-        if (circles.size() >= 2) {
-            float[] line = BeltLine.round(circles);
-            Mesh mesh =
-                    new Solid().zone(Zone.BELT).belt(line, 0.0016, -width / 2, width / 2).mesh();
-            beltChannel = out.newChannel();
-            beltPerTravel = rScrew * perTravel;
-            out.add(
-                    "lift belt",
-                    PartKind.BELT,
-                    mesh,
-                    out.bodies.of(Bodies.BASE),
-                    acrossFrame(plane, 0, 0),
-                    beltChannel,
-                    pitch);
-        }
-        double face = motorFace();
-        double length = 0.9 * face;
-        Matrix4x3f place = PartList.at(plane - sign * (width / 2 + 0.006), middle, motorZ);
-        if (sign > 0) {
-            place.rotateZ((float) Math.PI);
-        }
-        out.add(
-                LiftNames.motor(1),
-                PartKind.MOTOR,
-                motorBody(face, length),
-                out.bodies.of(Bodies.BASE),
-                place);
-    }
-
-    /** Local x, y of a drawing in a plane across the machine become its y, z. */
-    private static Matrix4x3f acrossFrame(double x, double y, double z) {
-        return new Matrix4x3f(0, 1, 0, 0, 0, 1, 1, 0, 0, (float) x, (float) y, (float) z);
-    }
-
-    private void pulley(
-            String name,
-            double r,
-            int teeth,
-            double width,
-            double x,
-            double y,
-            double z,
-            double perTravel) {
-        int body = out.bodies.of(name);
-        double flange = r + 0.0018;
-        Mesh mesh =
-                new Solid()
-                        .zone(Zone.RIM)
-                        .bar(
-                                Math.max(0.002, r - 0.0008),
-                                -width / 2 - 0.0004,
-                                width / 2 + 0.0004,
-                                32)
-                        .zone(Zone.ALUMINIUM)
-                        .ring(flange, 0.4 * r, width / 2 + 0.0004, width / 2 + 0.0016, 32)
-                        .ring(flange, 0.4 * r, -width / 2 - 0.0016, -width / 2 - 0.0004, 32)
-                        .zone(Zone.DARK)
-                        .bar(0.30 * r, -width / 2 - 0.0022, width / 2 + 0.0022, 14)
-                        .zone(Zone.ALUMINIUM)
-                        .at(0.62 * r, 0, 0)
-                        .bar(0.08 * r + 0.0003, width / 2 + 0.0016, width / 2 + 0.0021, 10)
-                        .mesh();
-        out.add(
-                name,
-                PartKind.PULLEY,
-                mesh,
-                body,
-                new Matrix4x3f(0, 1, 0, 0, 0, 1, 1, 0, 0, 0, 0, 0),
-                -1,
-                teeth);
-        turning.add(new Turning(body, perTravel, 0, x, y, z));
     }
 
     /** Writes screws and pulleys turned by the foot travel [m]. */

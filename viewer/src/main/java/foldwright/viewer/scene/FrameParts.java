@@ -3,6 +3,7 @@ package foldwright.viewer.scene;
 
 import foldwright.lift.LiftNames;
 import foldwright.machine.Machine;
+import foldwright.viewer.mesh.Lines;
 import foldwright.viewer.mesh.Solid;
 import foldwright.viewer.mesh.Zone;
 
@@ -78,7 +79,7 @@ final class FrameParts {
                             out.add(
                                     box.name(),
                                     PartKind.OUTLINE,
-                                    Solid.dashes(line, -pin, 0.0078, 0.0022, 0.0011, 0.0022),
+                                    Lines.dashes(line, -pin, 0.0078, 0.0022, 0.0011, 0.0022),
                                     out.bodies.of(Bodies.BASE));
                         });
     }

@@ -117,9 +117,10 @@ final class GantryParts {
                     rail,
                     out.bodies.of(Bodies.GANTRY),
                     PartList.at(side * span / 2, 0, 0));
+            int number = 1;
             for (double at : places(guide)) {
                 out.add(
-                        word + " leg block",
+                        word + " leg block " + number++,
                         PartKind.BLOCK,
                         block,
                         out.bodies.of(Bodies.BRIDGE),
@@ -208,8 +209,14 @@ final class GantryParts {
         Guide guide = gantry.bridge().guide();
         Mesh block = block(guide, Along.X);
         int body = out.bodies.of(Bodies.CARRIAGE);
+        int number = 1;
         for (double at : places(guide)) {
-            out.add("carriage block", PartKind.BLOCK, block, body, PartList.at(at, 0, bridgeTop()));
+            out.add(
+                    "carriage block " + number++,
+                    PartKind.BLOCK,
+                    block,
+                    body,
+                    PartList.at(at, 0, bridgeTop()));
         }
         double half = Math.max(guide.spacing() / 2 + 1.2 * guide.size(), 0.016);
         double side = Math.max(1.2 * guide.size(), beamWidth() / 2 + 0.003);

@@ -160,6 +160,9 @@ public final class MachineScene {
             if (toolOff && part.kind() == PartKind.TOOL) {
                 scratch.zero();
             }
+            if (isBelt(part) && part.body() != 0) {
+                scratch.scale(1, look.beltSwell(), 1);
+            }
             rows(scratch, data, at);
             look.load(part, data, at + Batch.LOAD);
             if (isBelt(part)) {

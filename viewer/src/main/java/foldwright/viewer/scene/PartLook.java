@@ -22,6 +22,11 @@ public interface PartLook {
         return 0;
     }
 
+    /** By how much gantry belts are drawn thicker than they are, so that their ink can be seen. */
+    default float beltSwell() {
+        return 1;
+    }
+
     /** Nothing shown. */
     PartLook PLAIN =
             (part, out, at) -> {

@@ -21,21 +21,28 @@ final class InkLook implements PartLook {
 
     @Override
     public void load(Part part, float[] out, int at) {
-        double value = Double.NaN;
-        if (field != null && part.kind() == field.overlay().kind()) {
-            value = field.at(part.name(), height) / field.end();
+        double load = Double.NaN;
+        if (field != null && field.overlay().on(part.kind())) {
+            load = field.at(part.name(), height);
         }
-        if (Double.isNaN(value)) {
+        if (Double.isNaN(load)) {
             PartLook.PLAIN.load(part, out, at);
             return;
         }
+        double value = field.share(load);
+        double none = field.share(0);
         // Bending is greatest at the centre pin and none at the ends; all else is even along the
         // part.
         boolean bending = part.kind() == PartKind.ARM && field.overlay() != Overlay.ARM_AXIAL;
-        out[at] = bending ? 0 : (float) value;
+        out[at] = (float) (bending ? none : value);
         out[at + 1] = (float) value;
-        out[at + 2] = bending ? 0 : (float) value;
+        out[at + 2] = (float) (bending ? none : value);
         out[at + 3] = (float) centrePin;
+    }
+
+    @Override
+    public float beltSwell() {
+        return field != null && field.overlay() == Overlay.BELT_TENSION ? 2.5f : 1;
     }
 
     @Override

@@ -7,6 +7,7 @@ import foldwright.lift.HoldResult;
 import foldwright.lift.HoldStudy;
 import foldwright.lift.LiftSolver;
 import foldwright.machine.Machine;
+import foldwright.machine.gantry.Gantry;
 import foldwright.study.Assess;
 import foldwright.study.Assessment;
 import foldwright.study.Check;
@@ -25,24 +26,46 @@ public final class LiftEngine implements Engine {
     /** Heights of a curve for one point of a hill. */
     private static final int HILL = 20;
 
+    private Optional<Gantry> knownGantry = Optional.empty();
+    private Optional<GantryLoads> gantryLoads = Optional.empty();
+
     @Override
     public Results quick(Machine machine) {
         ForceCurve curve = new LiftSolver(machine).curve(QUICK);
-        return from(machine, curve, List.of(Assess.motor(machine, curve)), "working");
+        return from(
+                machine, curve, List.of(Assess.motor(machine, curve)), "working", Optional.empty());
     }
 
-    private static Results from(
-            Machine machine, ForceCurve curve, List<Check> checks, String waiting) {
+    private Results from(
+            Machine machine,
+            ForceCurve curve,
+            List<Check> checks,
+            String waiting,
+            Optional<HoldResult> hold) {
         Optional<HeightPlot> plot = CurvePlots.motor(machine, curve);
-        return new Results(Optional.of(curve), plot, checks, waiting);
+        return new Results(Optional.of(curve), plot, checks, waiting, hold, gantry(machine));
+    }
+
+    /** What the gantry carries; kept while numbers of the lift are turned. */
+    private synchronized Optional<GantryLoads> gantry(Machine machine) {
+        if (!machine.gantry().equals(knownGantry)) {
+            knownGantry = machine.gantry();
+            gantryLoads = knownGantry.flatMap(GantryLoads::of);
+        }
+        return gantryLoads;
     }
 
     @Override
     public Results whole(Machine machine, Consumer<String> progress) {
         ForceCurve curve = new LiftSolver(machine).curve();
-        Runs runs = new LastCurve(machine, curve);
+        Known runs = new Known(machine, curve);
         Assessment assessment = Assess.machine(machine, runs, progress);
-        return from(machine, curve, assessment.checks(), "not computed yet");
+        return from(
+                machine,
+                curve,
+                assessment.checks(),
+                "not computed yet",
+                Optional.of(runs.hold(machine).orElseThrow()));
     }
 
     @Override
@@ -50,16 +73,31 @@ public final class LiftEngine implements Engine {
         return new LiftSolver(machine).curve(HILL).worst().map(CurvePoint::margin).orElse(0.0);
     }
 
-    /** Runs that use the curve that is there already; changes are tried on coarser ones. */
-    private record LastCurve(Machine machine, ForceCurve known) implements Runs {
+    /** Runs that use what is there already; changes are tried on coarser curves. */
+    private static final class Known implements Runs {
+        private final Machine machine;
+        private final ForceCurve curve;
+        private Optional<HoldResult> hold = Optional.empty();
+
+        Known(Machine machine, ForceCurve curve) {
+            this.machine = machine;
+            this.curve = curve;
+        }
+
         @Override
         public ForceCurve curve(Machine other) {
-            return other == machine ? known : new LiftSolver(other).curve(QUICK);
+            return other == machine ? curve : new LiftSolver(other).curve(QUICK);
         }
 
         @Override
         public Optional<HoldResult> hold(Machine other) {
-            return Optional.of(HoldStudy.of(other));
+            if (other != machine) {
+                return Optional.of(HoldStudy.of(other));
+            }
+            if (hold.isEmpty()) {
+                hold = Optional.of(HoldStudy.of(machine));
+            }
+            return hold;
         }
     }
 }

@@ -1,29 +1,59 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.session;
 
-import foldwright.lift.CurvePoint;
 import foldwright.lift.ForceCurve;
+import foldwright.machine.Machine;
 import foldwright.study.Series;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
+import foldwright.viewer.sheet.SheetModel;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
-/** One load of every part over the height while the deck rises [SI]: sizes, without sign. */
+/**
+ * One load of every part over the height while the deck rises [SI]. A field has a sign where its
+ * values pass zero; its scale is then even about zero.
+ */
 public final class LoadField {
+    /** Below this share of the largest a value of the other sign is rounding. */
+    private static final double ROUNDING = 1e-3;
+
     private final Overlay overlay;
     private final Series heights;
     private final Map<String, Series> values;
     private final double end;
+    private final boolean signed;
 
-    private LoadField(Overlay overlay, Series heights, Map<String, Series> values) {
+    /**
+     * @param heights rising [m]
+     * @param values by part, as many as heights; not a number where none is known
+     * @param least the scale ends at this or a round number above the largest value [SI]
+     */
+    LoadField(Overlay overlay, Series heights, Map<String, Series> values, double least) {
         this.overlay = overlay;
         this.heights = heights;
-        this.values = values;
-        double most = values.values().stream().mapToDouble(Series::max).max().orElse(0);
+        this.values = Map.copyOf(values);
+        double plus = 0;
+        double minus = 0;
+        for (Series s : values.values()) {
+            plus = Math.max(plus, s.max());
+            minus = Math.max(minus, -s.min());
+        }
+        boolean both = minus > ROUNDING * plus && minus > 0;
+        // A load of the gantry changes its sign with the way it starts.
+        signed = overlay.ends().isPresent() && (both || overlay.ofGantry());
+        double most = Math.max(least, Math.max(plus, signed ? minus : 0));
         end = overlay.unit().toSi(rounded(overlay.unit().fromSi(most)));
+    }
+
+    /** Loads that do not depend on the height. */
+    static Optional<LoadField> steady(Overlay overlay, Map<String, Series> values, double least) {
+        return values.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new LoadField(overlay, Series.of(0), values, least));
+    }
+
+    /** The loads of a curve; empty when the curve has no points or says nothing of this load. */
+    public static Optional<LoadField> of(Machine machine, ForceCurve curve, Overlay overlay) {
+        return new CurveFields(machine, curve, Map.of()).field(overlay);
     }
 
     /** A round number not below the largest, so that ink keeps its meaning while the deck moves. */
@@ -40,96 +70,58 @@ public final class LoadField {
         return 10 * power;
     }
 
-    /** The loads of a curve; empty when the curve has no points or says nothing of this load. */
-    public static Optional<LoadField> of(ForceCurve curve, Overlay overlay) {
-        List<CurvePoint> points = curve.raising();
-        if (points.size() < 2 || overlay == Overlay.NONE) {
-            return Optional.empty();
-        }
-        Map<String, Series> out = new HashMap<>();
-        switch (overlay) {
-            case ARM_BENDING -> arms(points, a -> Math.abs(a.bending()), out);
-            case ARM_AXIAL -> arms(points, a -> Math.abs(a.axial()), out);
-            case ARM_STRESS -> arms(points, a -> Math.abs(a.stress()), out);
-            case PIN_FORCE -> pins(points, foldwright.lift.PinLoad::force, out);
-            case PIN_PRESSURE -> pins(points, foldwright.lift.PinLoad::pressure, out);
-            case SCREW_FORCE -> out.put("screw", series(points, p -> Math.abs(p.screw().force())));
-            default -> {}
-        }
-        if (out.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(new LoadField(overlay, series(points, CurvePoint::height), out));
-    }
-
-    private static Series series(List<CurvePoint> points, ToDoubleFunction<CurvePoint> number) {
-        return Series.of(points.stream().mapToDouble(number).toArray());
-    }
-
-    private static void arms(
-            List<CurvePoint> points,
-            ToDoubleFunction<foldwright.lift.ArmLoad> number,
-            Map<String, Series> out) {
-        List<String> names = new ArrayList<>();
-        points.get(0).parts().arms().forEach(a -> names.add(a.arm()));
-        for (int k = 0; k < names.size(); k++) {
-            int index = k;
-            out.put(
-                    names.get(k),
-                    series(
-                            points,
-                            p ->
-                                    index < p.parts().arms().size()
-                                            ? number.applyAsDouble(p.parts().arms().get(index))
-                                            : Double.NaN));
-        }
-    }
-
-    private static void pins(
-            List<CurvePoint> points,
-            ToDoubleFunction<foldwright.lift.PinLoad> number,
-            Map<String, Series> out) {
-        List<String> names = new ArrayList<>();
-        points.get(0).parts().pins().forEach(a -> names.add(a.pin()));
-        for (int k = 0; k < names.size(); k++) {
-            int index = k;
-            out.put(
-                    names.get(k),
-                    series(
-                            points,
-                            p ->
-                                    index < p.parts().pins().size()
-                                            ? number.applyAsDouble(p.parts().pins().get(index))
-                                            : Double.NaN));
-        }
-    }
-
     public Overlay overlay() {
         return overlay;
     }
 
-    /** End of the scale [SI]. */
+    /** End of the scale [SI]; it begins at 0, or at the same below zero where it has a sign. */
     public double end() {
         return end;
     }
 
+    /** Words for both ends where the load has a sign on this machine. */
+    public Optional<SheetModel.Ends> ends() {
+        return signed ? overlay.ends() : Optional.empty();
+    }
+
+    /** Place of a value on the ink, 0 to 1. */
+    public double share(double value) {
+        double v = signed ? 0.5 + 0.5 * value / end : Math.abs(value) / end;
+        return Math.max(0, Math.min(1, v));
+    }
+
+    /** Whether the scale runs to both sides of zero. */
+    public boolean signed() {
+        return signed;
+    }
+
     /** The load of a part at a height [SI]; not a number where none is known. */
     public double at(String part, double height) {
-        Series s = values.get(part.startsWith("screw ") ? "screw" : part);
+        Series s = values.get(part);
         return s == null ? Double.NaN : s.over(heights, height);
     }
 
-    /** The part with the largest load at a height. */
+    /** The part with the largest load at a height, whatever its sign. */
     public Optional<String> darkest(double height) {
+        return largest(height, 0);
+    }
+
+    /**
+     * The part with the largest load at a height.
+     *
+     * @param sign +1 or -1 for loads of that sign alone, 0 for both
+     */
+    Optional<String> largest(double height, int sign) {
         String best = null;
-        double most = Double.NEGATIVE_INFINITY;
+        double most = 0;
         for (Map.Entry<String, Series> e : values.entrySet()) {
             double v = e.getValue().over(heights, height);
+            double size = sign == 0 ? Math.abs(v) : sign * v;
             // Names decide between equals, so that the answer does not depend on the order of a
             // map.
-            if (v > most * (1 + 1e-9)
-                    || v >= most && (best == null || e.getKey().compareTo(best) < 0)) {
-                most = v;
+            if (size > most * (1 + 1e-9)
+                    || size >= most && best != null && e.getKey().compareTo(best) < 0) {
+                most = size;
                 best = e.getKey();
             }
         }

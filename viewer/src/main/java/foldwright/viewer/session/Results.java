@@ -2,11 +2,13 @@
 package foldwright.viewer.session;
 
 import foldwright.lift.ForceCurve;
+import foldwright.lift.HoldResult;
 import foldwright.study.Answer;
 import foldwright.study.Check;
 import foldwright.study.HeightPlot;
 import foldwright.study.Question;
 import foldwright.study.Series;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,9 +20,16 @@ import java.util.OptionalDouble;
  * @param plot motor torque over height, once known
  * @param checks the checks known so far
  * @param waiting what is said where nothing is known
+ * @param hold what it does without power, once known
+ * @param gantry what the gantry carries, once known
  */
 public record Results(
-        Optional<ForceCurve> curve, Optional<HeightPlot> plot, List<Check> checks, String waiting) {
+        Optional<ForceCurve> curve,
+        Optional<HeightPlot> plot,
+        List<Check> checks,
+        String waiting,
+        Optional<HoldResult> hold,
+        Optional<GantryLoads> gantry) {
     /** Nothing yet. */
     public static final Results NONE =
             new Results(Optional.empty(), Optional.empty(), List.of(), "not computed yet");
@@ -29,10 +38,41 @@ public record Results(
         checks = List.copyOf(checks);
     }
 
+    /** Without what is known of holding and of the gantry. */
+    public Results(
+            Optional<ForceCurve> curve,
+            Optional<HeightPlot> plot,
+            List<Check> checks,
+            String waiting) {
+        this(curve, plot, checks, waiting, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * These results where they are whole; where they are quick ones, which know few checks, the
+     * others of before stay until new ones come.
+     */
+    public Results after(Results earlier) {
+        if (hold.isPresent() || curve.isEmpty()) {
+            return this;
+        }
+        List<Check> all = new ArrayList<>(checks);
+        for (Check old : earlier.checks) {
+            if (checks.stream().noneMatch(c -> c.id().equals(old.id()))) {
+                all.add(old);
+            }
+        }
+        return new Results(curve, plot, all, waiting, earlier.hold, gantry.or(earlier::gantry));
+    }
+
+    /** Whether everything has been computed. */
+    public boolean whole() {
+        return hold.isPresent();
+    }
+
     /** The same with a second curve drawn dashed beside the plot. */
     public Results beside(HeightPlot other, String words) {
         Optional<HeightPlot> both = plot.map(p -> both(p, other, words));
-        return new Results(curve, both, checks, waiting);
+        return new Results(curve, both, checks, waiting, hold, gantry);
     }
 
     private static HeightPlot both(HeightPlot plot, HeightPlot other, String words) {

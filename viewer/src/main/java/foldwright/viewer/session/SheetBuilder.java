@@ -2,6 +2,7 @@
 package foldwright.viewer.session;
 
 import foldwright.lift.ForceCurve;
+import foldwright.lift.LiftNames;
 import foldwright.machine.Machine;
 import foldwright.machine.Tool;
 import foldwright.machine.WhenFolded;
@@ -56,7 +57,8 @@ public final class SheetBuilder {
             return switch (question) {
                 case FOLD, LEAN -> Overlay.ARM_BENDING;
                 case STAY -> Overlay.SCREW_FORCE;
-                case ORDER -> Overlay.PIN_FORCE;
+                case SKEW -> Overlay.BELT_TENSION;
+                case ORDER -> Overlay.USED;
                 default -> Overlay.NONE;
             };
         }
@@ -97,15 +99,18 @@ public final class SheetBuilder {
                         cards(results, choice.question()),
                         rules,
                         new SheetModel.Notes(box(), KEYS, RULES, words.film()));
-        Studio.Moment moment =
-                new Studio.Moment(choice.height(), place, look, MachineRenderer.Ink.LOAD);
+        MachineRenderer.Ink ink =
+                field.filter(LoadField::signed).isPresent()
+                        ? MachineRenderer.Ink.SIGNED
+                        : MachineRenderer.Ink.LOAD;
+        Studio.Moment moment = new Studio.Moment(choice.height(), place, look, ink);
         List<SheetPainter.Force> forces =
                 choice.forces() == Forces.SHOWN ? forces(results, choice.height()) : List.of();
         return new Page(model, moment, new SheetPainter.Marks(forces, skew.marks()));
     }
 
     /** The field of a load, made once for each curve. */
-    private Optional<LoadField> field(Results results, Overlay overlay) {
+    public Optional<LoadField> field(Results results, Overlay overlay) {
         ForceCurve curve = results.curve().orElse(null);
         if (curve != knownCurve) {
             known.clear();
@@ -113,7 +118,24 @@ public final class SheetBuilder {
         }
         return curve == null
                 ? Optional.empty()
-                : known.computeIfAbsent(overlay, o -> LoadField.of(curve, o));
+                : known.computeIfAbsent(overlay, o -> made(results, curve, o));
+    }
+
+    private Optional<LoadField> made(Results results, ForceCurve curve, Overlay overlay) {
+        if (overlay.ofGantry()) {
+            return results.gantry().flatMap(g -> g.field(overlay));
+        }
+        Map<String, Double> also = results.gantry().map(GantryLoads::used).orElse(Map.of());
+        return new CurveFields(machine, curve, also).field(overlay);
+    }
+
+    /** The next overlay that this machine has loads for. */
+    public Overlay nextOverlay(Results results, Overlay now) {
+        Overlay next = now.next();
+        while (next != Overlay.NONE && field(results, next).isEmpty()) {
+            next = next.next();
+        }
+        return next;
     }
 
     /** What the parts show. */
@@ -164,17 +186,19 @@ public final class SheetBuilder {
         Optional<String> part = field.darkest(height);
         double now = part.map(p -> field.at(p, height)).orElse(Double.NaN);
         String where =
-                part.map(p -> "darkest: " + Numerals.with(now, unit) + ", " + place(p)).orElse("");
+                part.map(
+                                p ->
+                                        (field.signed() ? "largest: " : "darkest: ")
+                                                + Numerals.with(now, unit)
+                                                + ", "
+                                                + p)
+                        .orElse("no load anywhere at this height");
         return new SheetModel.InkLegend(
                 field.overlay().words() + ", " + unit.symbol(),
                 unit.fromSi(field.end()),
                 unit.fromSi(now),
                 where,
-                Optional.empty());
-    }
-
-    private static String place(String part) {
-        return part.equals("screw") ? "the most loaded screw" : part;
+                field.ends());
     }
 
     private Optional<HeightPlot> plot(Results results, Question question) {
@@ -240,7 +264,7 @@ public final class SheetBuilder {
     }
 
     private SheetPainter.Force screw(LoadField field, double height, double foot, double pin) {
-        double force = field.at("screw", height);
+        double force = field.at(LiftNames.screw(1), height);
         boolean several = machine.drive().lines().size() > 1;
         double y = machine.drive().lines().stream().mapToDouble(l -> l.y()).min().orElse(0);
         return new SheetPainter.Force(

@@ -52,6 +52,7 @@ final class SkewView {
     static SkewView of(
             MachineScene scene, Machine machine, Results results, SheetBuilder.Choice choice) {
         GantryMotion.Place home = scene.gantry().map(GantryMotion::home).orElse(null);
+        GantryMotion.Place worst = results.gantry().map(GantryLoads::pose).orElse(home);
         Optional<Check> check =
                 choice.question() == Question.SKEW && machine.gantry().isPresent()
                         ? results.of(Question.SKEW).stream().filter(SkewView::isLength).findFirst()
@@ -63,15 +64,18 @@ final class SkewView {
         double end = check.get().outcome().required().si();
         double angle = end / gantry.legs().span();
         double larger = choice.larger() == FITTING ? fitting(angle) : choice.larger();
-        double drawn = Math.min(MOST, angle * larger);
+        double sign = worst.skew() == 0 ? -1 : Math.signum(worst.skew());
+        double drawn = sign * Math.min(MOST, angle * larger);
         String title = "skew " + Numerals.with(end, Shown.MILLIMETRE) + " end to end";
         String second =
                 Numerals.with(angle, Shown.MILLIRADIAN)
-                        + " when it starts at "
+                        + ", "
+                        + results.gantry().map(GantryLoads::words).orElse("starting")
+                        + " at "
                         + Numerals.with(
                                 gantry.moves().acceleration(), Shown.METRE_PER_SECOND_SQUARED);
         return new SkewView(
-                new GantryMotion.Place(home.x(), home.y(), -drawn),
+                new GantryMotion.Place(worst.x(), worst.y(), drawn),
                 larger,
                 new SheetPainter.Stray(ideal(scene, gantry, home, choice.height()), title, second));
     }

@@ -5,7 +5,6 @@ import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
 import foldwright.machine.file.MachineText;
-import foldwright.study.Check;
 import foldwright.study.HeightPlot;
 import foldwright.study.Question;
 import foldwright.viewer.scene.MachineScene;
@@ -163,16 +162,8 @@ public final class Desk implements AutoCloseable {
         if (done == null) {
             return false;
         }
-        boolean whole = !done.results().checks().isEmpty();
-        // Quick results carry no cards: the old ones stay until new ones come.
-        List<Check> checks =
-                whole || results.checks().isEmpty() ? done.results().checks() : results.checks();
-        results =
-                new Results(
-                        done.results().curve(),
-                        done.results().plot(),
-                        checks,
-                        done.results().waiting());
+        boolean whole = done.results().whole();
+        results = done.results().after(results);
         if (!done.hills().isEmpty()) {
             hills = done.hills();
         }
@@ -274,7 +265,7 @@ public final class Desk implements AutoCloseable {
     }
 
     public void nextOverlay() {
-        overlay = overlay.next();
+        overlay = builder.nextOverlay(results, overlay);
     }
 
     /** Draws skew larger (or smaller) by ten times, from 1 to 1000. */
@@ -304,6 +295,11 @@ public final class Desk implements AutoCloseable {
 
     public Overlay overlay() {
         return overlay;
+    }
+
+    /** Makes sheets of the machine as it is now. */
+    public SheetBuilder builder() {
+        return builder;
     }
 
     public Results results() {

@@ -373,7 +373,10 @@ public final class Hand {
                                 Sheets.reading(
                                         part.get().name(),
                                         Reading.of(
-                                                part.get(), desk.results().curve(), desk.height()),
+                                                part.get(),
+                                                desk.builder(),
+                                                desk.results(),
+                                                desk.height()),
                                         downX,
                                         downY));
             }

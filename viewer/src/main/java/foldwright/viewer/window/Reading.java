@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.window;
 
-import foldwright.lift.ForceCurve;
 import foldwright.study.Numerals;
 import foldwright.viewer.scene.Part;
 import foldwright.viewer.session.LoadField;
 import foldwright.viewer.session.Overlay;
+import foldwright.viewer.session.Results;
+import foldwright.viewer.session.SheetBuilder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,10 +15,10 @@ import java.util.Optional;
 final class Reading {
     private Reading() {}
 
-    static List<String> of(Part part, Optional<ForceCurve> curve, double height) {
+    static List<String> of(Part part, SheetBuilder builder, Results results, double height) {
         List<String> lines = new ArrayList<>();
         for (Overlay overlay : Overlay.values()) {
-            Optional<LoadField> field = curve.flatMap(c -> LoadField.of(c, overlay));
+            Optional<LoadField> field = builder.field(results, overlay);
             if (field.isEmpty()) {
                 continue;
             }

@@ -18,7 +18,7 @@ flat in vec4 carried;
 flat in vec4 more;
 out vec4 result;
 
-const int LOAD = 0, STEEL = 3, BELT = 6, SPRING = 7, THREAD = 9, BLOCK = 11, RIM = 12;
+const int LOAD = 0, STEEL = 3, MOTOR = 5, BELT = 6, SPRING = 7, THREAD = 9, BLOCK = 11, RIM = 12;
 const vec3 KEY = vec3(0.42, -0.55, 0.72);
 const vec3 FILL = vec3(-0.75, -0.55, 0.36);
 
@@ -41,7 +41,7 @@ float inShadow() {
 
 void main() {
     vec3 n = normalize(normalW);
-    bool takes = zone == LOAD || zone == SPRING || zone == BLOCK || zone == THREAD || zone == BELT;
+    bool takes = zone == LOAD || zone == SPRING || zone == BLOCK || zone == THREAD || zone == BELT || zone == MOTOR;
     bool loaded = takes && carried.y >= 0.0;
     vec3 base = own.a > 0.5 ? own.rgb : materials[zone];
     float line = 0.0;
@@ -59,7 +59,7 @@ void main() {
         float value = along < carried.w
                 ? mix(carried.x, carried.y, along / max(carried.w, 1e-4))
                 : mix(carried.y, carried.z, (along - carried.w) / max(1.0 - carried.w, 1e-4));
-        if (zone == THREAD || zone == SPRING || zone == BLOCK || zone == BELT) value = carried.y;
+        if (zone == THREAD || zone == SPRING || zone == BLOCK || zone == BELT || zone == MOTOR) value = carried.y;
         c = texture(ink, vec2((clamp(value, 0.0, 1.0) * 255.0 + 0.5) / 256.0, 0.5)).rgb;
         c = mix(c, edge, line * (zone == THREAD ? 1.0 : 0.0));
     } else {

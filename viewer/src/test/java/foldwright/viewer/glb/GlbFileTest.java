@@ -77,7 +77,11 @@ class GlbFileTest {
         float[] colour = floats(faces.get("attributes").get("COLOR_0").asInt());
         Results results = Sample.results(Headless.machine("van-bench"));
         LoadField field =
-                LoadField.of(results.curve().orElseThrow(), Overlay.ARM_BENDING).orElseThrow();
+                LoadField.of(
+                                Headless.machine("van-bench"),
+                                results.curve().orElseThrow(),
+                                Overlay.ARM_BENDING)
+                        .orElseThrow();
         int expected =
                 Palette.of(Theme.LIGHT).load(field.at("front arm 1 rising", 0.2) / field.end());
         double linear = Math.pow((((expected >> 16 & 255) / 255.0) + 0.055) / 1.055, 2.4);

@@ -116,7 +116,11 @@ class SheetTest {
             double height = 0.2;
             draw(results, Question.FOLD, height, Studio.Look.home(theme));
             LoadField field =
-                    LoadField.of(results.curve().orElseThrow(), Overlay.ARM_BENDING).orElseThrow();
+                    LoadField.of(
+                                    studio.scene().machine(),
+                                    results.curve().orElseThrow(),
+                                    Overlay.ARM_BENDING)
+                            .orElseThrow();
             double peak = field.at("front arm 1 rising", height) / field.end();
             // Sample the front lower rising arm between boss and pin, where nothing covers it.
             var joints = studio.scene().lift().joints();
