@@ -5,6 +5,7 @@ package foldwright.study;
 public enum Shown {
     NEWTON("N", 1),
     NEWTON_METRE("N·m", 1),
+    NEWTON_METRE_PER_RADIAN("N·m/rad", 1),
     NEWTON_PER_MILLIMETRE("N/mm", 1e3),
     MILLIMETRE("mm", 1e-3),
     METRE("m", 1),

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The rules of a machine file: its dials with the values tried instead of the file's, and the hills
@@ -56,18 +57,34 @@ public final class RuleSet {
      * Worst margins at even steps along a dial, each on the machine with only that number changed.
      */
     public static SheetModel.Hill hill(Engine engine, MachineFile file, Dial dial) {
+        return hill(
+                m -> engine.worstMargin(m.machine()),
+                file,
+                dial,
+                file.machine().limits().motorMargin());
+    }
+
+    /**
+     * The same for any margin.
+     *
+     * @param margin of a machine [1]
+     * @param holdsFrom margin from which it holds [1]
+     */
+    public static SheetModel.Hill hill(
+            ToDoubleFunction<MachineFile> margin, MachineFile file, Dial dial, double holdsFrom) {
         List<Double> margins = new ArrayList<>();
         for (int i = 0; i < HILL_POINTS; i++) {
             double si = dial.low() + (dial.high() - dial.low()) * i / (HILL_POINTS - 1);
-            margins.add(margin(engine, file, dial, si));
+            margins.add(margin(margin, file, dial, si));
         }
-        return new SheetModel.Hill(margins, file.machine().limits().motorMargin());
+        return new SheetModel.Hill(margins, holdsFrom);
     }
 
-    private static double margin(Engine engine, MachineFile file, Dial dial, double si) {
+    private static double margin(
+            ToDoubleFunction<MachineFile> margin, MachineFile file, Dial dial, double si) {
         try {
             MachineText text = dial.write(MachineText.of(file), si, file.machine());
-            return engine.worstMargin(text.read().machine());
+            return margin.applyAsDouble(text.read());
         } catch (BadMachineFile | RuntimeException e) {
             // A machine that cannot be built with this number has no margin there.
             return Double.NaN;

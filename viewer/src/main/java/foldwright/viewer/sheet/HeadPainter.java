@@ -11,9 +11,11 @@ import java.util.Locale;
 final class HeadPainter {
     private final Pen pen;
     private final Layout at;
+    private final Hits hits;
 
-    HeadPainter(Pen pen) {
+    HeadPainter(Pen pen, Hits hits) {
         this.pen = pen;
+        this.hits = hits;
         at = pen.at;
     }
 
@@ -36,12 +38,14 @@ final class HeadPainter {
             }
         }
         if (head.larger() != 1) {
-            larger(head.larger());
+            boolean path = model.playing().flatMap(Playing::way).isPresent();
+            larger(head.larger(), path ? "skew and stray" : "skew and lean");
         }
         model.ink().ifPresent(this::legend);
     }
 
-    private void larger(double factor) {
+    /** The factor, large, and its rule from 1 to 1000 in even ratios. */
+    private void larger(double factor, String what) {
         double right = at.scaleX() - at.of(78, 52);
         String words =
                 factor < 10
@@ -53,8 +57,27 @@ final class HeadPainter {
                 pen.text(pen.palette.ink2),
                 right,
                 at.of(92, 62),
-                "skew and lean drawn larger",
+                what + " drawn larger",
                 Align.RIGHT);
+        double w = at.of(240, 176);
+        double x = right - w;
+        double y = at.of(111, 74);
+        pen.canvas.level(x, right, y, pen.palette.ink3, pen.line(1.5));
+        Lettering look = pen.tick(pen.palette.ink2);
+        for (int power = 0; power <= 3; power++) {
+            double px = x + w * power / 3;
+            pen.canvas.upright(px, y - at.of(4, 3), y + at.of(4, 3), pen.palette.ink3, pen.line(1));
+            Align align = power == 0 ? Align.LEFT : power == 3 ? Align.RIGHT : Align.CENTRE;
+            pen.canvas.text(
+                    look, px, y + at.of(22, 17), Math.round(Math.pow(10, power)) + "×", align);
+        }
+        double px = x + w * Math.log10(factor) / 3;
+        double half = at.of(10, 7);
+        pen.canvas
+                .path()
+                .roundRect(px - at.of(3.5, 2.7), y - half, at.of(7, 5.4), 2 * half, at.of(3, 2.4))
+                .fill(pen.palette.pine);
+        hits.add(Hits.Kind.LARGER, 0, x, y - at.of(16, 11), w, at.of(32, 22));
     }
 
     private void legend(SheetModel.InkLegend ink) {

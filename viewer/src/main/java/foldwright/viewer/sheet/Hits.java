@@ -13,7 +13,21 @@ public final class Hits {
         TAB,
         SCALE,
         RULE,
-        PLOT
+        PLOT,
+        /** The scale along a toolpath. */
+        WAY,
+        /** A moment of a run. */
+        MARK,
+        /** Runs or stands. */
+        PLAY,
+        /** One row back (0) or on (1). */
+        STEP,
+        /** Once or again and again. */
+        LOOP,
+        /** The rule of the speed. */
+        SPEED,
+        /** The rule of the factor by which errors are drawn. */
+        LARGER
     }
 
     /** One box; the index tells which card or rule. */

@@ -28,9 +28,18 @@ final class PlotPainter {
     private final boolean cut;
     private final double top;
     private final double bottom;
+    private final Second second;
 
-    PlotPainter(Pen pen, Scale scale, SheetModel.Travel travel, HeightPlot plot) {
+    /** How the second curve is drawn. */
+    enum Second {
+        DASHED,
+        /** Rings on the way, for a run that mostly lies on the curve. */
+        RINGS
+    }
+
+    PlotPainter(Pen pen, Scale scale, SheetModel.Travel travel, HeightPlot plot, Second second) {
         this.pen = pen;
+        this.second = second;
         at = pen.at;
         this.scale = scale;
         this.travel = travel;
@@ -81,11 +90,14 @@ final class PlotPainter {
         plot.available().ifPresent(this::shortfall);
         pen.canvas.upright(x.at(0), top, bottom, pen.palette.ink, pen.line(1.1));
         plot.available().ifPresent(this::limit);
-        for (HeightPlot.Beside other : plot.beside()) {
-            beside(other);
+        if (second == Second.DASHED) {
+            plot.beside().forEach(this::beside);
         }
         curve(plot.needed());
         pen.canvas.strokeRound(pen.palette.ink, pen.line(2.6));
+        if (second == Second.RINGS) {
+            plot.beside().forEach(this::rings);
+        }
         titles();
         below();
     }
@@ -212,12 +224,29 @@ final class PlotPainter {
         int n = plot.height().size();
         float[] xs = new float[n];
         float[] ys = new float[n];
-        for (int i = 0; i < n; i++) {
-            xs[i] = (float) px(other.values().at(i));
-            ys[i] = (float) scale.at(plot.height().at(i));
+        pen.canvas.path();
+        int known = 0;
+        for (int i = 0; i <= n; i++) {
+            if (i < n && Double.isFinite(other.values().at(i))) {
+                xs[known] = (float) px(other.values().at(i));
+                ys[known++] = (float) scale.at(plot.height().at(i));
+            } else if (known > 0) {
+                pen.canvas.dashes(xs, ys, known, 5, 4);
+                known = 0;
+            }
         }
-        pen.canvas.path().dashes(xs, ys, n, 5, 4);
         pen.canvas.stroke(pen.palette.ink, pen.line(1.4));
+    }
+
+    private void rings(HeightPlot.Beside other) {
+        double r = at.of(3.6, 2.8);
+        for (double y = bottom; y >= top; y -= at.of(22, 16)) {
+            double px = px(other.values().over(plot.height(), scale.value(y)));
+            if (Double.isFinite(other.values().over(plot.height(), scale.value(y)))) {
+                pen.canvas.path().disc(px, y, r).fill(pen.palette.paper);
+                pen.canvas.path().disc(px, y, r).stroke(pen.palette.ink, pen.line(1.4));
+            }
+        }
     }
 
     private void titles() {
@@ -244,7 +273,8 @@ final class PlotPainter {
 
     /** The second line of the title: what is dashed, or else that heights are shared. */
     private String below(String orElse) {
-        return plot.beside().isEmpty() ? orElse : "dashed: " + plot.beside().get(0).words();
+        String how = second == Second.DASHED ? "dashed: " : "rings: ";
+        return plot.beside().isEmpty() ? orElse : how + plot.beside().get(0).words();
     }
 
     private void below() {

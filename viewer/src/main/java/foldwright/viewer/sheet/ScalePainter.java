@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.sheet;
 
-import foldwright.report.draw.Face;
 import foldwright.report.plot.Band;
 import foldwright.report.plot.Scale;
 import foldwright.study.HeightPlot;
@@ -22,7 +21,7 @@ final class ScalePainter {
     private final Layout at;
     private final Scale scale;
     private final SheetModel.Travel travel;
-    private final double tabY;
+    private final TabPainter tab;
 
     /**
      * A scale.
@@ -34,7 +33,7 @@ final class ScalePainter {
         at = pen.at;
         this.scale = scale;
         this.travel = travel;
-        tabY = scale.at(travel.height());
+        tab = new TabPainter(pen, scale.at(travel.height()), scale.from());
     }
 
     void draw(SheetModel model) {
@@ -45,42 +44,11 @@ final class ScalePainter {
 
     /** The tab and its caption: after the plot and the level line. */
     void tab() {
-        double x = at.scaleX();
-        Lettering look = pen.strong(18, 13.5, pen.palette.sheet);
-        String words = Numerals.fixed(travel.height() * 1000, 1) + "\u00a0mm";
-        double point = at.of(12, 8);
-        double w = pen.canvas.width(look, words) + at.of(20, 14);
-        double h = at.of(34, 24);
-        double left = x - point - w;
-        pen.canvas
-                .path()
-                .moveTo(left, tabY - h / 2)
-                .lineTo(x - point, tabY - h / 2)
-                .lineTo(x, tabY);
-        pen.canvas
-                .lineTo(x - point, tabY + h / 2)
-                .lineTo(left, tabY + h / 2)
-                .closePath()
-                .fill(pen.palette.pine);
-        pen.canvas.text(look, left + at.of(10, 7), tabY + 0.35 * look.em(), words);
-        pen.canvas.path().disc(x, tabY, at.of(4.5, 3.4)).fill(pen.palette.paper);
-        pen.canvas.path().disc(x, tabY, at.of(4.5, 3.4)).stroke(pen.palette.pine, pen.line(1.6));
-        Lettering caption =
-                new Lettering(Face.SANS, at.type(14, 13), pen.palette.ink2, pen.palette.paper);
-        pen.canvas.text(caption, x - at.of(16, 10), captionY(), travel.caption(), Align.RIGHT);
+        tab.draw(Numerals.fixed(travel.height() * 1000, 1) + "\u00a0mm", travel.caption());
     }
 
-    private double captionY() {
-        boolean low = tabY + at.of(38, 28) > scale.from() + at.of(22, 18);
-        return low ? tabY - at.of(24, 17) : tabY + at.of(38, 28);
-    }
-
-    /** Whether a label at this height would run into the tab or its caption. */
     private boolean covered(double y) {
-        double em = at.type(13.5, 13);
-        double top = Math.min(tabY - at.of(17, 12), captionY() - em) - 0.35 * em;
-        double bottom = Math.max(tabY + at.of(17, 12), captionY() + 0.3 * em) + 0.35 * em;
-        return y > top - 0.3 * em && y < bottom + 0.3 * em;
+        return tab.covers(y);
     }
 
     private void axis() {

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param cards the six questions
  * @param rules the main numbers
  * @param notes short texts the state asks for
+ * @param playing a run being looked at
  */
 public record SheetModel(
         Head head,
@@ -26,7 +27,35 @@ public record SheetModel(
         Optional<HeightPlot> plot,
         Cards cards,
         List<Rule> rules,
-        Notes notes) {
+        Notes notes,
+        Optional<Playing> playing) {
+
+    /** A sheet without a run. */
+    public SheetModel(
+            Head head,
+            Travel travel,
+            Optional<InkLegend> ink,
+            Optional<HeightPlot> plot,
+            Cards cards,
+            List<Rule> rules,
+            Notes notes) {
+        this(head, travel, ink, plot, cards, rules, notes, Optional.empty());
+    }
+
+    /** The same with another head, tab and plot. */
+    public SheetModel with(Head other, Travel at, Optional<HeightPlot> curve) {
+        return new SheetModel(other, at, ink, curve, cards, rules, notes, playing);
+    }
+
+    /** The same with another ink. */
+    public SheetModel ink(InkLegend other) {
+        return new SheetModel(head, travel, Optional.of(other), plot, cards, rules, notes, playing);
+    }
+
+    /** The same with a run. */
+    public SheetModel playing(Playing run) {
+        return new SheetModel(head, travel, ink, plot, cards, rules, notes, Optional.of(run));
+    }
 
     /**
      * Top of the sheet.

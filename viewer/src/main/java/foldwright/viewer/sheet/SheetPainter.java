@@ -9,6 +9,7 @@ import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.theme.Palette;
 import java.util.List;
+import java.util.Optional;
 
 /** Draws the whole sheet over a finished machine picture. */
 public final class SheetPainter {
@@ -34,9 +35,18 @@ public final class SheetPainter {
     }
 
     /** What is marked on the machine. */
-    public record Marks(List<Force> forces, Stray stray) {
+    public record Marks(List<Force> forces, Stray stray, Ghost ghost) {
         public Marks {
             forces = List.copyOf(forces);
+        }
+
+        public Marks(List<Force> forces, Stray stray) {
+            this(forces, stray, Ghost.NONE);
+        }
+
+        /** The same with something drawn dashed. */
+        public Marks with(Ghost other) {
+            return new Marks(forces, stray, other);
         }
 
         /** Nothing. */
@@ -70,9 +80,8 @@ public final class SheetPainter {
         hits.clear();
         Pen pen = new Pen(canvas, layout, palette);
         TablePainter table = new TablePainter(pen, scene.table, scene.view, scene.machine);
-        Scale heights = scene.table.heights();
-        ScalePainter scale = new ScalePainter(pen, heights, model.travel());
         table.outline(model.notes().box());
+        new GhostPainter(pen, scene.view).draw(scene.marks.ghost);
         table.stray(scene.view.above ? scene.marks.stray : Stray.NONE);
         table.topLine(model.travel());
         table.needles(
@@ -86,23 +95,45 @@ public final class SheetPainter {
                                                         f.newtons,
                                                         f.words))
                                 .toList());
-        new HeadPainter(pen).draw(model);
+        new HeadPainter(pen, hits).draw(model);
+        Optional<Playing> run = model.playing();
+        if (run.isPresent() && run.get().way().isPresent()) {
+            new WayPainter(pen, hits, run.get()).draw(scene);
+        } else {
+            heightScale(pen, model, scene, table);
+        }
+        run.ifPresent(r -> new ClockPainter(pen, hits).draw(r.clock()));
+        new CardPainter(pen, model.cards(), hits).draw(model.notes().keys());
+        new RulePainter(pen, hits).draw(model.rules(), model.notes());
+    }
+
+    private void heightScale(Pen pen, SheetModel model, Scene scene, TablePainter table) {
+        Layout layout = pen.at;
+        Scale heights = scene.table.heights();
+        ScalePainter scale = new ScalePainter(pen, heights, model.travel());
         scale.draw(model);
         double curve = layout.scaleX() + 2;
         PlotPainter plot = null;
         if (model.plot().isPresent()) {
-            plot = new PlotPainter(pen, heights, model.travel(), model.plot().get());
+            plot =
+                    new PlotPainter(
+                            pen,
+                            heights,
+                            model.travel(),
+                            model.plot().get(),
+                            model.playing().isPresent()
+                                    ? PlotPainter.Second.RINGS
+                                    : PlotPainter.Second.DASHED);
             plot.draw();
             curve = plot.curveAt(model.travel().height());
         }
+        model.playing().ifPresent(r -> new MarkPainter(pen, hits).draw(r, heights));
         table.level(model.travel(), curve);
         scale.tab();
         if (plot != null) {
             plot.worst();
         }
         stretched(pen, scene.table);
-        new CardPainter(pen, model.cards(), hits).draw(model.notes().keys());
-        new RulePainter(pen, hits).draw(model.rules(), model.notes());
         grips(layout, heights, model.travel());
     }
 

@@ -7,19 +7,25 @@ import foldwright.study.Question;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.picture.PngFile;
+import foldwright.viewer.play.PlayPage;
+import foldwright.viewer.play.Reel;
+import foldwright.viewer.play.RunMaker;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.session.Dial;
 import foldwright.viewer.session.Engine;
+import foldwright.viewer.session.GantryDials;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Layout;
+import foldwright.viewer.sheet.Playing;
 import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.SheetPainter;
 import foldwright.viewer.sheet.Studio;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,15 +39,15 @@ public final class Stills {
     private Stills() {}
 
     /** Draws and writes one picture. */
-    public static void write(
-            MachineFile machine, Results results, Engine engine, Wish wish, Path file)
+    public static void write(Subject subject, Results results, Engine engine, Wish wish, Path file)
             throws IOException {
+        MachineFile machine = subject.machine();
         try (GlSurface surface = GlSurface.headless();
                 Studio studio = new Studio()) {
             assert surface.kind() == GlSurface.Kind.HEADLESS;
             studio.machine(new MachineScene(machine.machine()));
             studio.size(wish.size.width(), wish.size.height(), 1);
-            draw(studio, results, rules(machine, engine, wish), wish);
+            draw(studio, results, rules(subject, engine, wish), wish, subject.reel());
             try (Pixels pixels = studio.pixels()) {
                 PngFile.write(pixels, file);
             }
@@ -49,38 +55,69 @@ public final class Stills {
     }
 
     /** The rules that find room, with their hills. */
-    private static List<SheetModel.Rule> rules(MachineFile machine, Engine engine, Wish wish) {
-        List<Dial> dials = Dial.of(machine.machine());
+    private static List<SheetModel.Rule> rules(Subject subject, Engine engine, Wish wish) {
+        MachineFile machine = subject.machine();
+        boolean path = subject.reel().filter(Reel::alongPath).isPresent();
+        List<Dial> dials = path ? GantryDials.of(machine.machine()) : Dial.of(machine.machine());
         int room = SheetPainter.rulesIn(new Layout(wish.size.width(), wish.size.height(), 1));
-        List<SheetModel.Hill> hills =
-                dials.stream().limit(room).map(d -> RuleSet.hill(engine, machine, d)).toList();
+        List<SheetModel.Hill> hills = new ArrayList<>();
+        for (Dial dial : dials.subList(0, Math.min(room, dials.size()))) {
+            hills.add(
+                    path
+                            ? RuleSet.hill(
+                                    m -> RunMaker.margin(m, subject.path()), machine, dial, 1)
+                            : RuleSet.hill(engine, machine, dial));
+        }
         return RuleSet.rules(machine.machine(), dials, Map.of(), hills);
     }
 
     /** Draws the sheet a wish asks for. */
-    static void draw(Studio studio, Results results, List<SheetModel.Rule> rules, Wish wish) {
+    static void draw(
+            Studio studio,
+            Results results,
+            List<SheetModel.Rule> rules,
+            Wish wish,
+            Optional<Reel> reel) {
         var shape = studio.scene().shape();
         OptionalDouble worst = results.worst(wish.question);
-        double height = wish.height.in(shape.flat(), shape.top(), worst);
-        SheetBuilder.Page page =
-                new SheetBuilder(studio.scene())
-                        .page(
-                                results,
-                                SheetBuilder.Choice.of(wish.question, height),
-                                rules,
-                                new SheetBuilder.Words(
-                                        "as in the file",
-                                        Optional.empty(),
-                                        caption(shape, height),
-                                        Optional.empty()));
-        boolean above = wish.question == Question.SKEW && studio.scene().gantry().isPresent();
-        Studio.Look home = Studio.Look.home(wish.theme);
-        Studio.Look look =
-                above
-                        ? new Studio.Look(wish.theme, View.Stance.above(), 1, 0, 0, home.quality())
-                        : home;
+        double chosen = wish.height.in(shape.flat(), shape.top(), worst);
+        double height = reel.map(r -> r.height(chosen)).orElse(chosen);
+        SheetBuilder.Page page = page(studio.scene(), results, wish, height, rules);
+        if (reel.isPresent()) {
+            page =
+                    new PlayPage(reel.get(), Playing.Controls.NONE, reel.get().fitting())
+                            .over(page, results, studio.scene());
+        }
+        Studio.Look look = look(studio, wish);
         studio.drawMachine(page.moment(), look);
         studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+    }
+
+    private static SheetBuilder.Page page(
+            MachineScene scene,
+            Results results,
+            Wish wish,
+            double height,
+            List<SheetModel.Rule> rules) {
+        return new SheetBuilder(scene)
+                .page(
+                        results,
+                        SheetBuilder.Choice.of(wish.question, height),
+                        rules,
+                        new SheetBuilder.Words(
+                                "as in the file",
+                                Optional.empty(),
+                                caption(scene.shape(), height),
+                                Optional.empty()));
+    }
+
+    /** From above where the gantry is in question. */
+    static Studio.Look look(Studio studio, Wish wish) {
+        boolean above = wish.question == Question.SKEW && studio.scene().gantry().isPresent();
+        Studio.Look home = Studio.Look.home(wish.theme);
+        return above
+                ? new Studio.Look(wish.theme, View.Stance.above(), 1, 0, 0, home.quality())
+                : home;
     }
 
     static String caption(foldwright.viewer.scene.LiftShape shape, double height) {

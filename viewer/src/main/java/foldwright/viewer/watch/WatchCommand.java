@@ -4,11 +4,14 @@ package foldwright.viewer.watch;
 import foldwright.cli.ExitCode;
 import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
-import foldwright.machine.file.MachineFile;
 import foldwright.report.draw.Theme;
+import foldwright.run.BadRunFile;
+import foldwright.run.RunKind;
 import foldwright.study.Question;
 import foldwright.viewer.gl.NoGraphicsException;
 import foldwright.viewer.picture.Film;
+import foldwright.viewer.play.Reel;
+import foldwright.viewer.play.RunMaker;
 import foldwright.viewer.session.Engine;
 import foldwright.viewer.session.LiftEngine;
 import foldwright.viewer.session.Results;
@@ -35,7 +38,8 @@ import picocli.CommandLine.Spec;
             "",
             "Examples:",
             "  foldwright watch scenes/van-bench.json",
-            "  foldwright watch scenes/van-bench.json --still bench.png --height worst --size 1280x720"
+            "  foldwright watch scenes/van-bench.json --still bench.png --height worst --size 1280x720",
+            "  foldwright watch scenes/class-plotter.json --question skew --still skew.png --time worst"
         })
 public final class WatchCommand implements Callable<Integer> {
     private static final Engine ENGINE = new LiftEngine();
@@ -45,8 +49,8 @@ public final class WatchCommand implements Callable<Integer> {
     @Parameters(
             index = "0",
             arity = "0..1",
-            paramLabel = "MACHINE",
-            description = "Machine file; left out: the first demo machine.")
+            paramLabel = "MACHINE|RUN",
+            description = "Machine file, or a run written by --run; left out: the first demo.")
     private Path file;
 
     @Option(
@@ -83,6 +87,30 @@ public final class WatchCommand implements Callable<Integer> {
     private HeightWish height;
 
     @Option(
+            names = "--time",
+            paramLabel = "TIME",
+            converter = TimeWish.Reader.class,
+            description =
+                    "Shows a run at a time such as \"18.7 s\", or at its worst moment: worst.")
+    private TimeWish time;
+
+    @Option(
+            names = "--play",
+            paramLabel = "RUN",
+            description =
+                    "Which run is computed and shown: unfold, fold, replay (default: replay with"
+                            + " --question skew, else unfold where a time is given).")
+    private RunKind play;
+
+    @Option(
+            names = "--path",
+            paramLabel = "FILE",
+            description =
+                    "Toolpath of the replay (default: the .nc file beside the machine, else a"
+                            + " square).")
+    private Path path;
+
+    @Option(
             names = "--question",
             paramLabel = "QUESTION",
             description = "Question to open: fold, stay, lean, skew, fit, order.")
@@ -107,29 +135,23 @@ public final class WatchCommand implements Callable<Integer> {
             }
             shown = demo.get();
         }
-        MachineFile machine;
-        try {
-            machine = MachineFile.read(shown);
-        } catch (BadMachineFile e) {
-            err.println(e.getMessage());
-            return ExitCode.BAD_INPUT;
-        }
         Optional<String> refused = refusal();
         if (refused.isPresent()) {
             err.println("foldwright: " + refused.get());
             return ExitCode.BAD_INPUT;
         }
         try {
+            Subject subject = Subject.read(shown, Optional.ofNullable(path));
             if (still == null && film == null && glb == null) {
                 WindowApp.run(shown, ENGINE, Demos.all());
             } else {
-                outputs(machine, err);
+                outputs(subject, err);
             }
             return ExitCode.HOLDS;
-        } catch (BadMachineFile e) {
+        } catch (BadMachineFile | BadRunFile e) {
             err.println(e.getMessage());
             return ExitCode.BAD_INPUT;
-        } catch (NoGraphicsException e) {
+        } catch (NoGraphicsException | RunMaker.NoRunException e) {
             err.println("foldwright: " + e.getMessage());
             return ExitCode.BAD_INPUT;
         }
@@ -146,28 +168,55 @@ public final class WatchCommand implements Callable<Integer> {
         return Optional.empty();
     }
 
-    private void outputs(MachineFile file, PrintWriter err) throws IOException {
-        Machine machine = file.machine();
+    private void outputs(Subject read, PrintWriter err)
+            throws IOException, RunMaker.NoRunException {
+        Machine machine = read.machine().machine();
+        Subject subject = withRun(read);
+        subject.reel().ifPresent(r -> Optional.ofNullable(time).orElse(TimeWish.WORST).put(r));
         Results results = ENGINE.whole(machine, words -> {});
         if (still != null) {
-            Stills.write(file, results, ENGINE, wish(new PictureSize(1920, 1080)), still);
+            Stills.write(
+                    subject, results, ENGINE, wish(new PictureSize(1920, 1080), subject), still);
         }
         if (film != null) {
             Progress progress = new Progress(err);
             Films.write(
-                    machine, results, wish(new PictureSize(1280, 720)), film, progress::picture);
+                    machine,
+                    results,
+                    wish(new PictureSize(1280, 720), subject),
+                    film,
+                    progress::picture);
             progress.done();
         }
         if (glb != null) {
-            Models.write(machine, results, wish(new PictureSize(1280, 720)), glb);
+            Models.write(machine, results, wish(new PictureSize(1280, 720), subject), glb);
         }
     }
 
-    private Stills.Wish wish(PictureSize usual) {
+    /** The run that is asked for, computed where none was read. */
+    private Subject withRun(Subject subject) throws RunMaker.NoRunException {
+        boolean skew = question == Question.SKEW;
+        boolean replays = subject.machine().machine().gantry().isPresent();
+        RunKind kind =
+                play != null
+                        ? play
+                        : skew && replays ? RunKind.REPLAY : time != null ? RunKind.UNFOLD : null;
+        if (subject.reel().isPresent() || kind == null) {
+            return subject;
+        }
+        return subject.with(new Reel(RunMaker.run(subject.machine(), kind, subject.path())));
+    }
+
+    private Stills.Wish wish(PictureSize usual, Subject subject) {
+        boolean replay = subject.reel().filter(Reel::alongPath).isPresent();
         return new Stills.Wish(
                 Optional.ofNullable(size).orElse(usual),
-                Optional.ofNullable(height).orElse(HeightWish.WORST),
-                Optional.ofNullable(question).orElse(Question.FOLD),
+                Optional.ofNullable(height)
+                        .orElse(
+                                replay
+                                        ? new HeightWish(HeightWish.Place.TOP, 0)
+                                        : HeightWish.WORST),
+                replay ? Question.SKEW : Optional.ofNullable(question).orElse(Question.FOLD),
                 theme);
     }
 

@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.play;
+
+import foldwright.run.RunColumn;
+import foldwright.study.HeightPlot;
+import foldwright.study.Numerals;
+import foldwright.study.Series;
+import foldwright.study.Shown;
+import foldwright.viewer.scene.GantryMotion;
+import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.scene.PartKind;
+import foldwright.viewer.session.Results;
+import foldwright.viewer.session.SheetBuilder;
+import foldwright.viewer.sheet.Ghost;
+import foldwright.viewer.sheet.Playing;
+import foldwright.viewer.sheet.SheetModel;
+import foldwright.viewer.sheet.SheetPainter;
+import foldwright.viewer.sheet.Studio;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Puts a run over a sheet: its time, its marks, what it needed, where the tool was. */
+public final class PlayPage {
+    private static final Set<PartKind> IDEAL = Set.of(PartKind.BRIDGE, PartKind.CARRIAGE);
+
+    private final Reel reel;
+    private final Playing.Controls controls;
+    private final double larger;
+
+    /**
+     * A sheet maker.
+     *
+     * @param larger factor by which errors of a replay are drawn
+     */
+    public PlayPage(Reel reel, Playing.Controls controls, double larger) {
+        this.reel = reel;
+        this.controls = controls;
+        this.larger = larger;
+    }
+
+    /** The sheet with the run on it; the page is that of the height the run is at. */
+    public SheetBuilder.Page over(SheetBuilder.Page page, Results results, MachineScene scene) {
+        return reel.alongPath() ? replay(page, scene) : fold(page, results);
+    }
+
+    private Playing.Clock clock() {
+        Player p = reel.player();
+        double end = reel.run().table().end();
+        int decimals = end < 20 ? 3 : 2;
+        return new Playing.Clock(
+                reel.words(),
+                Numerals.fixed(p.time(), decimals)
+                        + "\u00a0s of "
+                        + Numerals.number(end)
+                        + "\u00a0s",
+                Player.words(p.speed()),
+                p.speedShare(),
+                controls,
+                p.again() == Player.Again.LOOP ? Playing.Again.LOOP : Playing.Again.ONCE);
+    }
+
+    // ---- along the height
+
+    private SheetBuilder.Page fold(SheetBuilder.Page page, Results results) {
+        SheetModel m = page.model();
+        SheetModel.Travel travel =
+                new SheetModel.Travel(
+                        m.travel().flat(),
+                        m.travel().top(),
+                        m.travel().height(),
+                        Numerals.fixed(reel.player().time(), 1) + "\u00a0s",
+                        m.travel().noGo());
+        boolean torque = m.plot().isPresent() && m.plot().equals(results.plot());
+        Optional<HeightPlot> plot = torque ? m.plot().map(this::withRun) : m.plot();
+        SheetModel.Head head =
+                new SheetModel.Head(
+                        m.head().title(), motor(), m.head().dashed(), m.head().larger());
+        SheetModel model =
+                m.with(head, travel, plot)
+                        .playing(new Playing(clock(), reel.marks(), Optional.empty()));
+        return new SheetBuilder.Page(model, page.moment(), page.marks());
+    }
+
+    /** What the motor does now. */
+    private String motor() {
+        double lost = reel.now(RunColumn.STEPS_LOST);
+        String torque =
+                "motor "
+                        + Numerals.with(
+                                Math.abs(reel.now(RunColumn.MOTOR_TORQUE)), Shown.NEWTON_METRE);
+        if (lost >= 1) {
+            return torque + ", " + Math.round(lost) + " full steps lost";
+        }
+        double speed = Math.abs(reel.now(RunColumn.MOTOR_SPEED));
+        return torque
+                + " at "
+                + Numerals.with(speed, Shown.REVOLUTION_PER_SECOND)
+                + ", no step lost";
+    }
+
+    private HeightPlot withRun(HeightPlot plot) {
+        int n = plot.height().size();
+        double[] torque = new double[n];
+        double[] margin = new double[n];
+        for (int i = 0; i < n; i++) {
+            var time = reel.timeAt(plot.height().at(i));
+            boolean there = time.isPresent();
+            torque[i] =
+                    there
+                            ? Math.abs(
+                                    reel.run()
+                                            .table()
+                                            .at(RunColumn.MOTOR_TORQUE, time.getAsDouble()))
+                            : Double.NaN;
+            double pullOut =
+                    there
+                            ? reel.run().table().at(RunColumn.PULL_OUT, time.getAsDouble())
+                            : Double.NaN;
+            margin[i] = pullOut / torque[i];
+        }
+        return new HeightPlot(
+                plot.caption(),
+                plot.height(),
+                plot.needed(),
+                plot.available(),
+                plot.margin(),
+                plot.layers(),
+                List.of(new HeightPlot.Beside("this run", Series.of(torque), Series.of(margin))));
+    }
+
+    // ---- along the toolpath
+
+    private SheetBuilder.Page replay(SheetBuilder.Page page, MachineScene scene) {
+        ToolTrack track = reel.track().orElseThrow();
+        double time = reel.player().time();
+        SheetModel m = page.model();
+        Shown unit = Shown.MILLIMETRE;
+        double error = Math.hypot(reel.now(RunColumn.ERROR_X), reel.now(RunColumn.ERROR_Y));
+        SheetModel.InkLegend ink =
+                new SheetModel.InkLegend(
+                        "error of the tool, mm",
+                        unit.fromSi(track.inkEnd()),
+                        unit.fromSi(error),
+                        "now "
+                                + Numerals.with(error, unit)
+                                + ", largest "
+                                + Numerals.with(track.largest(), unit),
+                        Optional.empty());
+        SheetModel.Head head =
+                new SheetModel.Head(
+                        m.head().title(),
+                        m.head().drawn(),
+                        Optional.of("dashed: square, where it is sent"),
+                        larger);
+        SheetModel model =
+                m.with(head, m.travel(), Optional.empty())
+                        .ink(ink)
+                        .playing(
+                                new Playing(
+                                        clock(),
+                                        reel.marks(),
+                                        Optional.of(track.sheet(time, larger))));
+        scene.place(page.moment().height(), reel.place(0));
+        Ghost ghost = Ghost.of(scene, p -> IDEAL.contains(p.kind()));
+        GantryMotion.Place place = reel.place(larger);
+        Studio.Moment moment =
+                new Studio.Moment(
+                        page.moment().height(), place, page.moment().look(), page.moment().ink());
+        return new SheetBuilder.Page(
+                model, moment, new SheetPainter.Marks(List.of(), words(), ghost));
+    }
+
+    private SheetPainter.Stray words() {
+        double span = reel.run().machine().machine().gantry().orElseThrow().legs().span();
+        double skew = Math.abs(reel.now(RunColumn.SKEW));
+        long line =
+                Math.round(
+                        reel.run()
+                                .table()
+                                .at(RunColumn.LINE, reel.run().table().row(reel.player().time())));
+        double lost = reel.now(RunColumn.STEPS_LOST);
+        String title = "skew " + Numerals.with(skew * span, Shown.MILLIMETRE) + " end to end";
+        String second =
+                (line > 0 ? "line " + line + ", " : "")
+                        + "belts "
+                        + Numerals.fixed(reel.now(RunColumn.SLACKEST), 1)
+                        + " to "
+                        + Numerals.fixed(reel.now(RunColumn.TIGHTEST), 1)
+                        + "\u00a0N, motor "
+                        + Numerals.with(
+                                Math.abs(reel.now(RunColumn.MOTOR_TORQUE)), Shown.NEWTON_METRE)
+                        + (lost >= 1 ? ", " + Math.round(lost) + " full steps lost" : "");
+        return new SheetPainter.Stray(List.of(), title, second);
+    }
+}

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.play;
+
+import foldwright.run.Run;
+import foldwright.run.RunColumn;
+import foldwright.run.RunKind;
+import foldwright.run.RunTable;
+import foldwright.viewer.scene.GantryMotion;
+import foldwright.viewer.sheet.Playing;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A run with its clock, ready to be looked at. */
+public final class Reel {
+    private final Run run;
+    private final RunTable table;
+    private final Player player;
+    private final ToolTrack track;
+    private final List<Playing.Mark> marks;
+
+    public Reel(Run run) {
+        this.run = run;
+        table = run.table();
+        if (run.kind() == RunKind.REPLAY) {
+            track = new ToolTrack(run);
+            marks = RunMarks.of(run, track::wayAt, track.end());
+        } else {
+            track = null;
+            double length = table.largest(RunColumn.HEIGHT);
+            marks = RunMarks.of(run, t -> table.at(RunColumn.HEIGHT, t), length);
+        }
+        player = new Player(table, marks.stream().map(Playing.Mark::time).toList());
+    }
+
+    public Run run() {
+        return run;
+    }
+
+    public Player player() {
+        return player;
+    }
+
+    public List<Playing.Mark> marks() {
+        return marks;
+    }
+
+    /** Whether the run goes along a toolpath rather than along the height. */
+    public boolean alongPath() {
+        return track != null;
+    }
+
+    Optional<ToolTrack> track() {
+        return Optional.ofNullable(track);
+    }
+
+    /** A value of the run now [SI]. */
+    public double now(RunColumn column) {
+        return table.at(column, player.time());
+    }
+
+    /** Pivot height now; the given one for a replay [m]. */
+    public double height(double otherwise) {
+        return alongPath() ? otherwise : now(RunColumn.HEIGHT);
+    }
+
+    /** Length of the axis: the toolpath's, or the highest pivot height [m]. */
+    public double axisEnd() {
+        return alongPath() ? track.end() : table.largest(RunColumn.HEIGHT);
+    }
+
+    /** When the run passes a place on its axis; empty where it never comes [s]. */
+    public OptionalDouble timeAt(double place) {
+        if (alongPath()) {
+            return OptionalDouble.of(track.timeAt(Math.max(0, Math.min(track.end(), place))));
+        }
+        for (int r = 1; r < table.rows(); r++) {
+            double a = table.at(RunColumn.HEIGHT, r - 1);
+            double b = table.at(RunColumn.HEIGHT, r);
+            if (a != b && (place - a) * (place - b) <= 0) {
+                double share = (place - a) / (b - a);
+                return OptionalDouble.of(
+                        table.time(r - 1) + share * (table.time(r) - table.time(r - 1)));
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** Where the gantry is now, errors drawn larger by a factor; its commanded place by 0. */
+    GantryMotion.Place place(double larger) {
+        double x = now(RunColumn.COMMANDED_X);
+        double y = now(RunColumn.COMMANDED_Y);
+        return new GantryMotion.Place(
+                x + larger * (now(RunColumn.CARRIAGE) - x),
+                y + larger * (now(RunColumn.BRIDGE) - y),
+                larger * now(RunColumn.SKEW));
+    }
+
+    /** The factor by which errors are drawn when the user has chosen none. */
+    public double fitting() {
+        return alongPath() ? track.fitting() : 1;
+    }
+
+    /** The moment the sheet opens with: the worst, else the start [s]. */
+    public double worst() {
+        return marks.stream()
+                .filter(m -> m.words().equals("largest error") || m.words().equals("lowest margin"))
+                .findFirst()
+                .or(() -> marks.stream().filter(m -> m.verdict().isPresent()).findFirst())
+                .map(Playing.Mark::time)
+                .orElse(table.start());
+    }
+
+    /** How a run is called on the sheet. */
+    public String words() {
+        return switch (run.kind()) {
+            case UNFOLD -> "unfolding as computed";
+            case FOLD -> "folding as computed";
+            case REPLAY -> "replay of " + fileName(run.subject());
+        };
+    }
+
+    private static String fileName(String subject) {
+        int slash = Math.max(subject.lastIndexOf('/'), subject.lastIndexOf('\\'));
+        return subject.substring(slash + 1);
+    }
+}
