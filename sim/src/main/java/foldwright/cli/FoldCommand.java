@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
         name = "fold",
         description = {
             "Unfolds or folds in time with the motor's real commands: ramp, stall, lost steps,"
-                    + " springs letting go, stops.",
+                    + " springs letting go, latch, stops.",
             "Returns 1 if it does not arrive where it was sent."
         },
         footer = {

@@ -5,7 +5,6 @@ import foldwright.machine.Machine;
 import foldwright.machine.drive.BeltReduction;
 import foldwright.machine.drive.Screw;
 import foldwright.machine.drive.ScrewLine;
-import foldwright.machine.linkage.StopSide;
 import foldwright.mechanics.Mechanism;
 import foldwright.mechanics.body.Body;
 import foldwright.mechanics.body.Inertia;
@@ -20,9 +19,9 @@ import foldwright.mechanics.joint.Coordinate;
 import foldwright.mechanics.joint.Coupling;
 import foldwright.mechanics.joint.FrictionBound;
 import foldwright.mechanics.joint.JointKind;
-import foldwright.mechanics.joint.Stop;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -35,8 +34,8 @@ import java.util.OptionalDouble;
  * belt lose in proportion to what they transmit. Pins and guides are as in {@link LiftModel}; the
  * axial give of the screw ends and the turn of the belt are those of the machine file.
  *
- * <p>Left out: the moment of the nut on the slider it sits in, the share of thread friction in the
- * collar's own load (about one hundredth of it), and the latch. Belongs to one thread.
+ * <p>Left out: the moment of the nut on the slider it sits in, and the share of thread friction in
+ * the collar's own load (about one hundredth of it). Belongs to one thread.
  */
 final class DrivenLift {
     private static final double GRAVITY = 9.81;
@@ -51,13 +50,12 @@ final class DrivenLift {
      */
     private static final double AXIAL_DAMPING = 1e-3;
 
-    /** Elastic slip of a stuck thread along its helix [m/N]. */
-    private static final double HELIX_BRISTLE = 1e-9;
-
-    /** A stop that the machine file does not state: the folded lift rests on something. */
-    private static final double REST_STIFFNESS = 5e5;
-
-    private static final double REST_DAMPING = 2e3;
+    /**
+     * Elastic slip of a stuck thread along its helix [m/N]. It lies beside the give of the screw
+     * along its axis, since both measure the travel of the nut: this soft, it stiffens the axis by
+     * 1 %, and a thread that holds 1 N·m still gives by less than a third of a degree.
+     */
+    private static final double HELIX_BRISTLE = 1e-7;
 
     /**
      * A screw.
@@ -86,6 +84,8 @@ final class DrivenLift {
     private final List<TurningScrew> screws = new ArrayList<>();
     private final List<Rotor> rotors = new ArrayList<>();
     private final Give give;
+    private final EndStops stops;
+    private final Optional<DeckLatch> latch;
     private final double startHeight;
     private final State start;
 
@@ -114,7 +114,8 @@ final class DrivenLift {
         for (ScrewLine line : machine.drive().lines()) {
             addScrew(line, lines, open);
         }
-        addStops();
+        stops = new EndStops(shape, mechanism, linkage);
+        latch = machine.latch().map(l -> new DeckLatch(l, mechanism, linkage));
         start = mechanism.start();
         linkage.pose(start, machine.lift(), shape.scissor().atHeight(height));
     }
@@ -217,39 +218,6 @@ final class DrivenLift {
         }
     }
 
-    private void addStops() {
-        Coordinate rise =
-                mechanism.travel(mechanism.base(), linkage.deck(), Vec3.ZERO, new Vec3(0, 0, 1));
-        boolean rests = false;
-        for (var stop : machine.stops()) {
-            double at = shape.scissor().at(stop.at()).height() - shape.lowest();
-            boolean rising = stop.blocks() == StopSide.RISING;
-            rests |= !rising;
-            addStop(
-                    rising ? "upper stop" : "lower stop",
-                    rise,
-                    at,
-                    rising ? Stop.Side.BELOW : Stop.Side.ABOVE,
-                    stop.stiffness(),
-                    stop.damping());
-        }
-        if (!rests) {
-            double below = -0.02 * shape.lowest();
-            addStop("rest", rise, below, Stop.Side.ABOVE, REST_STIFFNESS, REST_DAMPING);
-        }
-    }
-
-    private void addStop(
-            String name,
-            Coordinate rise,
-            double at,
-            Stop.Side side,
-            double stiffness,
-            double damping) {
-        Stop stop = mechanism.stop(name, rise, at, side);
-        stop.soften(0, 1 / stiffness, damping / stiffness);
-    }
-
     Machine machine() {
         return machine;
     }
@@ -276,6 +244,15 @@ final class DrivenLift {
 
     List<Rotor> rotors() {
         return rotors;
+    }
+
+    EndStops stops() {
+        return stops;
+    }
+
+    /** The latch, open, where the machine has one. */
+    Optional<DeckLatch> latch() {
+        return latch;
     }
 
     /** The same lift without drive: lengths over height, shapes, travel. */

@@ -9,7 +9,6 @@ import foldwright.lift.FoldResult.Sample;
 import foldwright.mechanics.body.Marker;
 import foldwright.mechanics.body.State;
 import foldwright.mechanics.body.Vec3;
-import foldwright.mechanics.joint.Stop;
 import foldwright.mechanics.solve.Stepper;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +21,9 @@ final class FoldLog {
 
     /** Nut force that counts as a side, against its largest size so far [1]. */
     private static final double SIDE = 0.02;
+
+    /** Distance at which a stop counts as left [m]. */
+    private static final double CLEAR = 1e-4;
 
     private final DrivenLift lift;
     private final Direction direction;
@@ -42,7 +44,7 @@ final class FoldLog {
     private int side;
     private long slipped;
     private long halvings;
-    private boolean atStop;
+    private boolean clear;
 
     FoldLog(DrivenLift lift, Direction direction, List<StepperLaw> motors, Stepper stepper) {
         this.lift = lift;
@@ -62,7 +64,7 @@ final class FoldLog {
         for (int i = 0; i < force.length; i++) {
             force[i] = nutForce(i);
         }
-        atStop = touching();
+        clear = lift.stops().clearance(stepper.state()) > CLEAR;
         looks = 1;
         sample();
     }
@@ -161,9 +163,12 @@ final class FoldLog {
         }
     }
 
+    /** A stop is met by a deck that has come from elsewhere, not by one that rests on it. */
     private void stops() {
-        boolean touching = touching();
-        if (touching && !atStop) {
+        if (!clear) {
+            clear = lift.stops().clearance(stepper.state()) > CLEAR;
+        } else if (lift.stops().touching(stepper)) {
+            clear = false;
             event(
                     EventKind.STOP_REACHED,
                     String.format(
@@ -171,15 +176,6 @@ final class FoldLog {
                             "A stop is met at a pivot height of %.1f mm.",
                             height() * 1e3));
         }
-        atStop = touching;
-    }
-
-    private boolean touching() {
-        boolean touching = false;
-        for (var row : lift.mechanism().rows()) {
-            touching |= row instanceof Stop stop && stepper.multiplier(stop.rowAt()) > 1;
-        }
-        return touching;
     }
 
     private void sample() {
@@ -242,6 +238,57 @@ final class FoldLog {
 
     void event(EventKind kind, String sentence) {
         events.add(new Event(kind, stepper.state().time, height(), sentence));
+    }
+
+    /**
+     * Tells that the latch was opened before the drive began.
+     *
+     * @param force it carried [N], 0 for nothing
+     * @param allowed force it may carry [N]
+     * @param jump of the deck since then [m]
+     */
+    void latchOpened(double force, double allowed, double jump) {
+        String carried =
+                force == 0
+                        ? "it carried nothing"
+                        : String.format(
+                                Locale.ROOT,
+                                "it carried %.2f N of %.0f N allowed, and the deck jumps up by"
+                                        + " %.2f mm against the drive",
+                                force,
+                                allowed,
+                                jump * 1e3);
+        events.add(
+                0,
+                new Event(
+                        EventKind.LATCH_OPENED,
+                        samples.get(0).time(),
+                        samples.get(0).height(),
+                        "The latch is opened: " + carried + "."));
+    }
+
+    /** Tells that the folded deck was caught. */
+    void latchClosed() {
+        event(
+                EventKind.LATCH_CLOSED,
+                String.format(
+                        Locale.ROOT,
+                        "The latch closes at a pivot height of %.1f mm.",
+                        height() * 1e3));
+    }
+
+    /**
+     * Tells that the deck stopped short of the latch.
+     *
+     * @param above how far its place at the latch is from folded [m]
+     */
+    void latchMissed(double above) {
+        event(
+                EventKind.LATCH_MISSED,
+                String.format(
+                        Locale.ROOT,
+                        "The latch does not close: the drive leaves the deck %.2f mm above flat.",
+                        above * 1e3));
     }
 
     /** Closes the log with the last sample and how it ended. */

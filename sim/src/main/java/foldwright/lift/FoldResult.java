@@ -114,6 +114,8 @@ public record FoldResult(
         STALLED,
         STOP_REACHED,
         LATCH_OPENED,
+        LATCH_CLOSED,
+        LATCH_MISSED,
         ARRIVED,
         STEP_HALVED,
         NOT_SOLVED

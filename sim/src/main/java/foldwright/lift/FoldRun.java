@@ -29,6 +29,9 @@ public final class FoldRun {
 
     private static final double AFTER = 0.25;
 
+    /** Distance from flat that counts as folded [m]. */
+    private static final double FOLDED = 1e-6;
+
     /** Poles behind at which a motor counts as stalled. */
     private static final int LOST = 2;
 
@@ -40,6 +43,9 @@ public final class FoldRun {
     private final double from;
     private final double to;
 
+    /** Whether the run begins with the latch closed. */
+    private final boolean latched;
+
     private FoldRun(Machine machine, Direction direction, double from, double to) {
         this.machine = machine;
         this.direction = direction;
@@ -47,6 +53,7 @@ public final class FoldRun {
         this.to = to;
         lift = new DrivenLift(machine, Give.IDEAL, machine.drive().screw().nut().friction(), from);
         RiseLaw law = new RiseLaw(machine.drive().rise(), lift.train());
+        latched = lift.latch().isPresent() && isFolded(from);
         command = new RiseCommand(law, lift.shape().path(0), from, to);
         for (DrivenLift.Rotor rotor : lift.rotors()) {
             power(rotor);
@@ -80,6 +87,10 @@ public final class FoldRun {
         return fine.withHalving(change);
     }
 
+    private boolean isFolded(double height) {
+        return Math.abs(height - lift.shape().lowest()) < FOLDED;
+    }
+
     private void power(DrivenLift.Rotor rotor) {
         RotorCommand turns = new RotorCommand(lift, rotor, command);
         if (machine.drive().source() instanceof StepperDrive stepper) {
@@ -93,21 +104,37 @@ public final class FoldRun {
         lift.mechanism().drive(rotor.body().name() + " crank", rotor.turn(), turns);
     }
 
-    private FoldResult go(double step) {
+    /** The drive holds the deck; a latch that is closed carries what the springs lift too much. */
+    private Stepper stepper(Settings settings) {
+        if (latched) {
+            lift.latch().orElseThrow().close(lift.start());
+        }
         Equilibrium held = new Statics(lift.mechanism()).holding(lift.start());
-        Settings settings = Settings.ofStep(step);
-        Stepper stepper =
-                held.found()
-                        ? new Stepper(lift.mechanism(), held, settings)
-                        : new Stepper(lift.mechanism(), lift.start(), settings);
+        return held.found()
+                ? new Stepper(lift.mechanism(), held, settings)
+                : new Stepper(lift.mechanism(), lift.start(), settings);
+    }
+
+    private LatchWatch latchWatch(FoldLog log, Stepper stepper) {
+        if (latched) {
+            return LatchWatch.opening(lift.latch().orElseThrow(), log, stepper, command);
+        }
+        return lift.latch().isPresent() && isFolded(to)
+                ? LatchWatch.catching(lift.latch().get(), log, stepper, command)
+                : LatchWatch.idle(log, stepper, command);
+    }
+
+    private FoldResult go(double step) {
+        Stepper stepper = stepper(Settings.ofStep(step));
         EnergyLedger ledger = stepper.ledger();
         double height0 = ledger.height();
         double springs0 = ledger.springs() + ledger.joints();
         FoldLog log = new FoldLog(lift, direction, motors, stepper);
-        double end = command.duration() + AFTER;
+        LatchWatch watch = latchWatch(log, stepper);
         boolean solved = true;
         boolean stalled = false;
-        while (solved && !stalled && stepper.state().time < end - 0.5 * step) {
+        while (solved && !stalled && stepper.state().time < command.end() + AFTER - 0.5 * step) {
+            watch.beforeStep();
             solved = stepper.step() == Stepper.Outcome.DONE;
             if (solved) {
                 log.look();
@@ -117,6 +144,7 @@ public final class FoldRun {
         if (!solved) {
             log.event(EventKind.NOT_SOLVED, stepper.failure().message());
         }
+        watch.end();
         Outcome outcome = outcome(solved, stalled, log);
         log.end(outcome, to);
         Ledger account =
@@ -128,14 +156,6 @@ public final class FoldRun {
                         ledger.friction(),
                         ledger.damping() + ledger.numerical(),
                         ledger.turnover());
-        Convergence convergence =
-                new Convergence(
-                        step,
-                        stepper.steps(),
-                        stepper.solves() / (double) Math.max(1, stepper.steps()),
-                        stepper.halvings(),
-                        log.worstMargin(),
-                        Double.NaN);
         return new FoldResult(
                 machine.name(),
                 direction,
@@ -143,7 +163,17 @@ public final class FoldRun {
                 log.samples(),
                 log.events(),
                 account,
-                convergence);
+                convergence(step, stepper, log));
+    }
+
+    private static Convergence convergence(double step, Stepper stepper, FoldLog log) {
+        return new Convergence(
+                step,
+                stepper.steps(),
+                stepper.solves() / (double) Math.max(1, stepper.steps()),
+                stepper.halvings(),
+                log.worstMargin(),
+                Double.NaN);
     }
 
     private Outcome outcome(boolean solved, boolean stalled, FoldLog log) {

@@ -49,13 +49,25 @@ final class RiseCommand {
         return Math.sqrt(v * v + 2 * a * step);
     }
 
-    /** Duration of the command [s]. */
-    double duration() {
+    /** Begins later [s]. */
+    void postpone(double by) {
+        for (int i = 0; i <= CELLS; i++) {
+            time[i] += by;
+        }
+    }
+
+    /** Time at which the deck is first asked to move [s]. */
+    double begin() {
+        return time[0];
+    }
+
+    /** Time at which the last height is reached [s]. */
+    double end() {
         return time[CELLS];
     }
 
     private double into(double t) {
-        double within = Math.max(0, Math.min(t, time[CELLS]));
+        double within = Math.max(time[0], Math.min(t, time[CELLS]));
         while (cell > 0 && time[cell] > within) {
             cell--;
         }
@@ -74,7 +86,7 @@ final class RiseCommand {
 
     /** Commanded rate of the pivot height, signed [m/s]. */
     double rate(double t) {
-        if (t < 0 || t >= time[CELLS]) {
+        if (t < time[0] || t >= time[CELLS]) {
             return 0;
         }
         double u = into(t);
@@ -84,7 +96,7 @@ final class RiseCommand {
 
     /** Commanded second rate of the pivot height, signed [m/s²]. */
     double acceleration(double t) {
-        if (t < 0 || t >= time[CELLS]) {
+        if (t < time[0] || t >= time[CELLS]) {
             return 0;
         }
         into(t);

@@ -5,7 +5,6 @@ import foldwright.lift.HoldResult.RunDown;
 import foldwright.machine.Machine;
 import foldwright.machine.drive.StepperDrive;
 import foldwright.mechanics.joint.FrictionBound;
-import foldwright.mechanics.joint.Stop;
 import foldwright.mechanics.solve.Equilibrium;
 import foldwright.mechanics.solve.Settings;
 import foldwright.mechanics.solve.Statics;
@@ -69,7 +68,7 @@ final class RunDownStudy {
                 break;
             }
             double now = lift.height(stepper.state());
-            arrived = touching(lift, stepper);
+            arrived = lift.stops().touching(stepper);
             if (!arrived) {
                 speed = (before - now) / STEP;
                 energy = stepper.ledger().kinetic();
@@ -98,15 +97,6 @@ final class RunDownStudy {
                         arrived ? arrival : 0,
                         arrived ? energy : 0,
                         friction));
-    }
-
-    private static boolean touching(DrivenLift lift, Stepper stepper) {
-        for (var row : lift.mechanism().rows()) {
-            if (row instanceof Stop stop && stepper.multiplier(stop.rowAt()) > 1) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Movement of the deck while it should hold [m]. */

@@ -108,10 +108,10 @@ class FoldRunTest {
         RiseLaw law = new RiseLaw(model.machine().drive().rise(), train);
         RiseCommand c = new RiseCommand(law, model.path(0), .05, .15);
         assertThat(c.height(0)).isEqualTo(.05);
-        assertThat(c.height(c.duration())).isCloseTo(.15, within(1e-12));
+        assertThat(c.height(c.end())).isCloseTo(.15, within(1e-12));
         assertThat(c.rate(0)).isZero();
         for (int i = 1; i < 1000; i++) {
-            double t = c.duration() * i / 1000;
+            double t = c.end() * i / 1000;
             assertThat(c.rate(t)).isBetween(0.0, .004 + 1e-9);
             double dt = 1e-6;
             assertThat((c.height(t + dt) - c.height(t - dt)) / (2 * dt))

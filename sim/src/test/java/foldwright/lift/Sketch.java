@@ -23,6 +23,7 @@ import foldwright.machine.linkage.ArmPlanes;
 import foldwright.machine.linkage.Bush;
 import foldwright.machine.linkage.CrossBar;
 import foldwright.machine.linkage.DeckEnd;
+import foldwright.machine.linkage.Latch;
 import foldwright.machine.linkage.Lift;
 import foldwright.machine.linkage.OpeningRange;
 import foldwright.machine.linkage.Pin;
@@ -93,6 +94,8 @@ final class Sketch {
     double holding = .40;
     MotorCount motors = MotorCount.ONE_FOR_ALL;
     double rise = .004;
+    OptionalDouble endStiffness = OptionalDouble.empty();
+    Optional<Latch> latch = Optional.empty();
     final List<HelperSpring> springs = new ArrayList<>();
     final List<Stop> stops = new ArrayList<>();
 
@@ -221,7 +224,7 @@ final class Sketch {
                 drive(),
                 springs,
                 stops,
-                Optional.empty(),
+                latch,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -294,7 +297,7 @@ final class Sketch {
                         new Collar(collarFriction, .012),
                         .15,
                         ScrewEnds.FIXED_FREE,
-                        OptionalDouble.empty(),
+                        endStiffness,
                         STEEL),
                 lines,
                 reduction == 1

@@ -12,6 +12,7 @@ import foldwright.quantity.Dimension;
  *
  * @param at where it holds the deck, in the deck frame
  * @param allowedForce upward force it may carry [N]
+ * @param reach how far above the folded height it still catches the deck [m]
  */
 @Kind("The latch that keeps the folded machine shut.")
 public record Latch(
@@ -21,9 +22,16 @@ public record Latch(
                         is = Dimension.FORCE,
                         range = "(0 N, 10000 N]",
                         example = "60 N")
-                double allowedForce) {
+                double allowedForce,
+        @Key(
+                        value = "How far above the folded height it still catches the deck",
+                        is = Dimension.LENGTH,
+                        range = "[0 mm, 50 mm]",
+                        orElse = "0.5 mm",
+                        example = "1 mm")
+                double reach) {
     /** Checks every value against its key. */
     public Latch {
-        Keys.check(Latch.class, at, allowedForce);
+        Keys.check(Latch.class, at, allowedForce, reach);
     }
 }

@@ -30,6 +30,11 @@ public final class Friction extends ScalarRow {
         double factor(double speed);
     }
 
+    /**
+     * A row at rest just on its bound sticks: rounding must not make it slide and stick in turn.
+     */
+    private static final double SLACK = 1e-5;
+
     private final FrictionBound law;
     private SlipLaw slip = speed -> 1;
     private Mode mode = Mode.STICK;
@@ -119,9 +124,10 @@ public final class Friction extends ScalarRow {
         double trial = -phi / compliance(0);
         switch (mode) {
             case STICK -> {
-                if (lambda > bound) {
+                double most = bound * (1 + SLACK);
+                if (lambda > most) {
                     mode = Mode.FORCE_PLUS;
-                } else if (lambda < -bound) {
+                } else if (lambda < -most) {
                     mode = Mode.FORCE_MINUS;
                 }
             }

@@ -19,6 +19,7 @@ public final class Stop extends ScalarRow {
     }
 
     private boolean touching;
+    private boolean present = true;
 
     /**
      * @param limit value that may not be passed [m or rad]
@@ -33,6 +34,17 @@ public final class Stop extends ScalarRow {
     /** Moves the limit [m or rad]. */
     public void limit(double value) {
         aim(value);
+    }
+
+    /** Is there from now on. */
+    public void engage() {
+        present = true;
+    }
+
+    /** Is gone from now on: the coordinate may pass the limit, the push is zero. */
+    public void release() {
+        present = false;
+        touching = false;
     }
 
     /** Gap at a state [m or rad]; negative when passed. */
@@ -51,13 +63,13 @@ public final class Stop extends ScalarRow {
      */
     public boolean decide(double approach, double push) {
         boolean before = touching;
-        touching = touching ? push >= 0 : approach < 0;
+        touching = present && (touching ? push >= 0 : approach < 0);
         return before != touching;
     }
 
     /** Sets the state from the present pose and motion, before a run: touches unless it opens. */
     public void start(State s) {
-        touching = gap(s) <= 0 && sign() * coordinate().rate(s) <= 0;
+        touching = present && gap(s) <= 0 && sign() * coordinate().rate(s) <= 0;
     }
 
     /** Restores a remembered contact state. */
