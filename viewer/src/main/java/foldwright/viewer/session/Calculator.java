@@ -7,6 +7,7 @@ import foldwright.viewer.sheet.SheetModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Computes on a thread of its own, always for the latest machine: a newer request replaces one that
@@ -107,11 +108,17 @@ public final class Calculator implements AutoCloseable {
         Results whole = engine.whole(request.machine, words -> {});
         give(request, whole, List.of());
         List<SheetModel.Hill> hills = new ArrayList<>();
+        ToDoubleFunction<Machine> margins = engine.margins(request.machine);
         for (Dial dial : request.dials) {
             if (next.get() != null || !open) {
                 return;
             }
-            hills.add(RuleSet.hill(engine, request.file, dial));
+            hills.add(
+                    RuleSet.hill(
+                            m -> margins.applyAsDouble(m.machine()),
+                            request.file,
+                            dial,
+                            request.machine.limits().motorMargin()));
             give(request, whole, List.copyOf(hills));
         }
     }

@@ -3,6 +3,7 @@ package foldwright.viewer.session;
 
 import foldwright.machine.Machine;
 import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Computes what the sheet shows. Called off the drawing thread; a call may be stopped by
@@ -15,6 +16,9 @@ public interface Engine {
     /** Everything: all checks, remedies; {@code progress} is told what is being done. */
     Results whole(Machine machine, Consumer<String> progress);
 
-    /** Lowest motor margin over the travel [1], for one point of a hill. */
-    double worstMargin(Machine machine);
+    /**
+     * Lowest motor margin over the travel [1] of variants of a machine, for the points of hills;
+     * may be asked by several threads.
+     */
+    ToDoubleFunction<Machine> margins(Machine machine);
 }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.session;
 
-import foldwright.lift.CurvePoint;
 import foldwright.lift.ForceCurve;
 import foldwright.lift.HoldResult;
 import foldwright.lift.HoldStudy;
+import foldwright.lift.LeastMargin;
 import foldwright.lift.LiftSolver;
 import foldwright.machine.Machine;
 import foldwright.machine.gantry.Gantry;
@@ -17,14 +17,12 @@ import foldwright.study.Runs;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
 
 /** Computes with the lift's solver and judges with every check there is. */
 public final class LiftEngine implements Engine {
     /** Heights of a curve while a number is dragged: enough for a smooth plot. */
     private static final int QUICK = 40;
-
-    /** Heights of a curve for one point of a hill. */
-    private static final int HILL = 20;
 
     private Optional<Gantry> knownGantry = Optional.empty();
     private Optional<GantryLoads> gantryLoads = Optional.empty();
@@ -69,8 +67,8 @@ public final class LiftEngine implements Engine {
     }
 
     @Override
-    public double worstMargin(Machine machine) {
-        return new LiftSolver(machine).curve(HILL).worst().map(CurvePoint::margin).orElse(0.0);
+    public ToDoubleFunction<Machine> margins(Machine machine) {
+        return new LeastMargin(machine)::of;
     }
 
     /** Runs that use what is there already; changes are tried on coarser curves. */

@@ -17,7 +17,8 @@ import java.util.function.ToDoubleFunction;
  * over them.
  */
 public final class RuleSet {
-    private static final int HILL_POINTS = 9;
+    /** Points of a hill. */
+    public static final int HILL_POINTS = 9;
 
     private RuleSet() {}
 
@@ -55,17 +56,6 @@ public final class RuleSet {
 
     /**
      * Worst margins at even steps along a dial, each on the machine with only that number changed.
-     */
-    public static SheetModel.Hill hill(Engine engine, MachineFile file, Dial dial) {
-        return hill(
-                m -> engine.worstMargin(m.machine()),
-                file,
-                dial,
-                file.machine().limits().motorMargin());
-    }
-
-    /**
-     * The same for any margin.
      *
      * @param margin of a machine [1]
      * @param holdsFrom margin from which it holds [1]
@@ -74,14 +64,15 @@ public final class RuleSet {
             ToDoubleFunction<MachineFile> margin, MachineFile file, Dial dial, double holdsFrom) {
         List<Double> margins = new ArrayList<>();
         for (int i = 0; i < HILL_POINTS; i++) {
-            double si = dial.low() + (dial.high() - dial.low()) * i / (HILL_POINTS - 1);
-            margins.add(margin(margin, file, dial, si));
+            margins.add(margin(margin, file, dial, i));
         }
         return new SheetModel.Hill(margins, holdsFrom);
     }
 
-    private static double margin(
-            ToDoubleFunction<MachineFile> margin, MachineFile file, Dial dial, double si) {
+    /** One point of a hill, from 0 at the dial's low end; not a number where no machine can be. */
+    public static double margin(
+            ToDoubleFunction<MachineFile> margin, MachineFile file, Dial dial, int point) {
+        double si = dial.low() + (dial.high() - dial.low()) * point / (HILL_POINTS - 1);
         try {
             MachineText text = dial.write(MachineText.of(file), si, file.machine());
             return margin.applyAsDouble(text.read());

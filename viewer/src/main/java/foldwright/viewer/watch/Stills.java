@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.watch;
 
-import foldwright.machine.file.MachineFile;
+import foldwright.machine.Machine;
+import foldwright.machine.file.BadMachineFile;
 import foldwright.report.draw.Theme;
+import foldwright.run.BadRunFile;
 import foldwright.study.Question;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
@@ -12,9 +14,6 @@ import foldwright.viewer.play.Reel;
 import foldwright.viewer.play.RunMaker;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
-import foldwright.viewer.session.Dial;
-import foldwright.viewer.session.Engine;
-import foldwright.viewer.session.GantryDials;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.session.SheetBuilder;
@@ -25,11 +24,11 @@ import foldwright.viewer.sheet.SheetPainter;
 import foldwright.viewer.sheet.Studio;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** Writes pictures of a machine without a display. */
 public final class Stills {
@@ -39,36 +38,30 @@ public final class Stills {
     private Stills() {}
 
     /** Draws and writes one picture. */
-    public static void write(Subject subject, Results results, Engine engine, Wish wish, Path file)
-            throws IOException {
-        MachineFile machine = subject.machine();
+    static void write(Ahead ahead, Function<Subject, Wish> wishes, Path file)
+            throws IOException, BadMachineFile, BadRunFile, RunMaker.NoRunException {
         try (GlSurface surface = GlSurface.headless();
                 Studio studio = new Studio()) {
             assert surface.kind() == GlSurface.Kind.HEADLESS;
-            studio.machine(new MachineScene(machine.machine()));
+            Subject subject = ahead.subject();
+            Wish wish = wishes.apply(subject);
+            ahead.hills(SheetPainter.rulesIn(new Layout(wish.size.width(), wish.size.height(), 1)));
+            studio.machine(new MachineScene(subject.machine().machine()));
             studio.size(wish.size.width(), wish.size.height(), 1);
-            draw(studio, results, rules(subject, engine, wish), wish, subject.reel());
+            // A rehearsal: the driver builds its shaders while the answers are being computed.
+            draw(studio, Results.NONE, rules(subject, List.of()), wish, subject.reel());
+            List<SheetModel.Rule> rules = rules(subject, ahead.hills());
+            draw(studio, ahead.results(), rules, wish, subject.reel());
             try (Pixels pixels = studio.pixels()) {
                 PngFile.write(pixels, file);
             }
         }
     }
 
-    /** The rules that find room, with their hills. */
-    private static List<SheetModel.Rule> rules(Subject subject, Engine engine, Wish wish) {
-        MachineFile machine = subject.machine();
-        boolean path = subject.reel().filter(Reel::alongPath).isPresent();
-        List<Dial> dials = path ? GantryDials.of(machine.machine()) : Dial.of(machine.machine());
-        int room = SheetPainter.rulesIn(new Layout(wish.size.width(), wish.size.height(), 1));
-        List<SheetModel.Hill> hills = new ArrayList<>();
-        for (Dial dial : dials.subList(0, Math.min(room, dials.size()))) {
-            hills.add(
-                    path
-                            ? RuleSet.hill(
-                                    m -> RunMaker.margin(m, subject.path()), machine, dial, 1)
-                            : RuleSet.hill(engine, machine, dial));
-        }
-        return RuleSet.rules(machine.machine(), dials, Map.of(), hills);
+    /** The rules with the hills that are known. */
+    private static List<SheetModel.Rule> rules(Subject subject, List<SheetModel.Hill> hills) {
+        Machine machine = subject.machine().machine();
+        return RuleSet.rules(machine, subject.dials(), Map.of(), hills);
     }
 
     /** Draws the sheet a wish asks for. */

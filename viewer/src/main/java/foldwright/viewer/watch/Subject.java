@@ -1,14 +1,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.watch;
 
+import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
 import foldwright.run.BadRunFile;
 import foldwright.run.Run;
 import foldwright.run.RunFile;
 import foldwright.viewer.play.Reel;
+import foldwright.viewer.play.RunMaker;
+import foldwright.viewer.session.Dial;
+import foldwright.viewer.session.Engine;
+import foldwright.viewer.session.GantryDials;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What is looked at: a machine, and a run of it where one is shown.
@@ -34,6 +41,30 @@ public record Subject(MachineFile machine, Optional<Path> path, Optional<Reel> r
             return new Subject(run.machine(), toolpath, Optional.of(new Reel(run)));
         }
         return new Subject(MachineFile.read(file), toolpath, Optional.empty());
+    }
+
+    /** Whether a run along a toolpath is shown: then the gantry's numbers decide. */
+    boolean alongPath() {
+        return reel.filter(Reel::alongPath).isPresent();
+    }
+
+    /** The numbers that can be turned. */
+    List<Dial> dials() {
+        return alongPath() ? GantryDials.of(machine.machine()) : Dial.of(machine.machine());
+    }
+
+    /** Margin of a variant [1] that the hills over these numbers show. */
+    ToDoubleFunction<MachineFile> margins(Engine engine) {
+        if (alongPath()) {
+            return m -> RunMaker.margin(m, path);
+        }
+        ToDoubleFunction<Machine> margins = engine.margins(machine.machine());
+        return m -> margins.applyAsDouble(m.machine());
+    }
+
+    /** Margin from which it holds [1]. */
+    double holdsFrom() {
+        return alongPath() ? 1 : machine.machine().limits().motorMargin();
     }
 
     Subject with(Reel run) {

@@ -141,11 +141,10 @@ public final class WatchCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         try {
-            Subject subject = Subject.read(shown, Optional.ofNullable(path));
             if (still == null && film == null && glb == null) {
                 WindowApp.run(shown, ENGINE, Demos.all());
             } else {
-                outputs(subject, err);
+                outputs(shown, err);
             }
             return ExitCode.HOLDS;
         } catch (BadMachineFile | BadRunFile e) {
@@ -168,16 +167,31 @@ public final class WatchCommand implements Callable<Integer> {
         return Optional.empty();
     }
 
-    private void outputs(Subject read, PrintWriter err)
-            throws IOException, RunMaker.NoRunException {
-        Machine machine = read.machine().machine();
-        Subject subject = withRun(read);
-        subject.reel().ifPresent(r -> Optional.ofNullable(time).orElse(TimeWish.WORST).put(r));
-        Results results = ENGINE.whole(machine, words -> {});
-        if (still != null) {
-            Stills.write(
-                    subject, results, ENGINE, wish(new PictureSize(1920, 1080), subject), still);
+    private void outputs(Path shown, PrintWriter err)
+            throws IOException, BadMachineFile, BadRunFile, RunMaker.NoRunException {
+        Ahead.Reading reading = () -> Subject.read(shown, Optional.ofNullable(path));
+        try (Ahead ahead = new Ahead(ENGINE, reading, this::withRun)) {
+            try {
+                outputs(ahead, err);
+            } catch (NoGraphicsException e) {
+                // What is wrong with the file is told before what is wrong with the computer.
+                ahead.subject();
+                throw e;
+            }
         }
+    }
+
+    private void outputs(Ahead ahead, PrintWriter err)
+            throws IOException, BadMachineFile, BadRunFile, RunMaker.NoRunException {
+        if (still != null) {
+            Stills.write(ahead, s -> wish(new PictureSize(1920, 1080), s), still);
+        }
+        if (film == null && glb == null) {
+            return;
+        }
+        Subject subject = ahead.subject();
+        Machine machine = subject.machine().machine();
+        Results results = ahead.results();
         if (film != null) {
             Progress progress = new Progress(err);
             Films.write(
@@ -201,10 +215,13 @@ public final class WatchCommand implements Callable<Integer> {
                 play != null
                         ? play
                         : skew && replays ? RunKind.REPLAY : time != null ? RunKind.UNFOLD : null;
-        if (subject.reel().isPresent() || kind == null) {
-            return subject;
-        }
-        return subject.with(new Reel(RunMaker.run(subject.machine(), kind, subject.path())));
+        Subject whole =
+                subject.reel().isPresent() || kind == null
+                        ? subject
+                        : subject.with(
+                                new Reel(RunMaker.run(subject.machine(), kind, subject.path())));
+        whole.reel().ifPresent(r -> Optional.ofNullable(time).orElse(TimeWish.WORST).put(r));
+        return whole;
     }
 
     private Stills.Wish wish(PictureSize usual, Subject subject) {

@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.lift;
+
+import foldwright.machine.Machine;
+import foldwright.machine.drive.SteadyTurning;
+import foldwright.machine.linkage.Lift;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The lowest motor margin over the travel for many variants of one machine: what the force curve
+ * shows as its worst point, from fewer heights and without what a curve tells besides.
+ *
+ * <p>Heights are even, with those added at which springs let go; about the worst one they are
+ * halved twice. Against curves of 200 heights the margin is less than half a percent high on the
+ * demo machines and everything that can be turned on them. Two things are computed once and used
+ * again: whether friction locks the lift (a matter of its linkage, not of its loads), and what the
+ * screws carry, for variants that differ only in thread friction and reduction. May be used by
+ * several threads.
+ */
+public final class LeastMargin {
+    private static final int RAISING = 10;
+    private static final int LOWERING = 8;
+    private static final int ROUNDS = 2;
+
+    /** Heights both ways at which the loads of the machine itself are kept. */
+    private static final int KEPT = 30;
+
+    private final Machine machine;
+    private final Object guard = new Object();
+    private List<Passing> kept;
+    private volatile Known known;
+
+    private record Known(Lift lift, boolean locked) {}
+
+    /** Variants of this machine will be asked for. */
+    public LeastMargin(Machine machine) {
+        this.machine = machine;
+    }
+
+    /**
+     * The lowest margin of a variant [1]; 0 where friction locks the lift inside its travel or no
+     * height could be solved.
+     */
+    public double of(Machine variant) {
+        if (locks(variant)) {
+            return 0;
+        }
+        DriveTrain train = new DriveTrain(variant.drive());
+        double least = sameLoads(variant) ? least(kept(), train) : searched(variant, train);
+        return Double.isInfinite(least) ? 0 : least;
+    }
+
+    /** Whether the screws carry what they carry in the machine itself. */
+    private boolean sameLoads(Machine variant) {
+        var a = machine.drive();
+        var b = variant.drive();
+        boolean chain =
+                a.source().equals(b.source())
+                        && a.rise().equals(b.rise())
+                        && a.lines().equals(b.lines())
+                        && a.screw().thread().equals(b.screw().thread())
+                        && a.screw().length() == b.screw().length()
+                        && (!(a.rise() instanceof SteadyTurning)
+                                || a.transmission().equals(b.transmission()));
+        return chain
+                && machine.lift().equals(variant.lift())
+                && machine.base().equals(variant.base())
+                && machine.deck().equals(variant.deck())
+                && machine.springs().equals(variant.springs())
+                && machine.gantry().equals(variant.gantry())
+                && machine.tool().equals(variant.tool())
+                && machine.cables().equals(variant.cables())
+                && machine.measured().equals(variant.measured())
+                && machine.stops().equals(variant.stops());
+    }
+
+    private List<Passing> kept() {
+        synchronized (guard) {
+            if (kept == null) {
+                kept = new ArrayList<>();
+                Passes passes = new Passes(machine);
+                kept.addAll(passes.run(KEPT, Direction.RAISING));
+                kept.addAll(passes.run(KEPT, Direction.LOWERING));
+            }
+            return kept;
+        }
+    }
+
+    private static double least(List<Passing> passings, DriveTrain train) {
+        return passings.stream()
+                .mapToDouble(p -> p.margin(train))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private static double searched(Machine variant, DriveTrain train) {
+        Passes passes = new Passes(variant);
+        return Math.min(
+                searched(passes, train, RAISING, Direction.RAISING),
+                searched(passes, train, LOWERING, Direction.LOWERING));
+    }
+
+    /** The lowest margin of one direction, looked for more closely about the worst height. */
+    private static double searched(Passes passes, DriveTrain train, int heights, Direction way) {
+        List<Passing> found = passes.run(heights, way);
+        for (int round = 0; round < ROUNDS && found.size() > 1; round++) {
+            int worst = worst(found, train);
+            if (worst < found.size() - 1) {
+                between(passes, found, worst, way);
+            }
+            if (worst > 0) {
+                between(passes, found, worst - 1, way);
+            }
+        }
+        return least(found, train);
+    }
+
+    private static void between(Passes passes, List<Passing> found, int below, Direction way) {
+        double middle = 0.5 * (found.get(below).height() + found.get(below + 1).height());
+        passes.at(middle, way).ifPresent(p -> found.add(below + 1, p));
+    }
+
+    private static int worst(List<Passing> found, DriveTrain train) {
+        int worst = 0;
+        for (int i = 1; i < found.size(); i++) {
+            worst = found.get(i).margin(train) < found.get(worst).margin(train) ? i : worst;
+        }
+        return worst;
+    }
+
+    private boolean locks(Machine variant) {
+        Known before = known;
+        if (before == null || !before.lift.equals(variant.lift())) {
+            before = new Known(variant.lift(), search(variant));
+            known = before;
+        }
+        return before.locked;
+    }
+
+    private static boolean search(Machine variant) {
+        if (!LockSearch.worthLooking(variant)) {
+            return false;
+        }
+        Lift lift = variant.lift();
+        double flat = new Scissor(lift).at(lift.travel().fold().low()).height();
+        Optional<Finding> lock = new LockSearch(variant).find();
+        return lock.filter(f -> f.to() > flat).isPresent();
+    }
+}
