@@ -21,8 +21,9 @@ import java.util.Optional;
  */
 public final class LeastMargin {
     private static final int RAISING = 10;
-    private static final int LOWERING = 8;
+    private static final int LOWERING = 6;
     private static final int ROUNDS = 2;
+    private static final double CLOSE = 1.5;
 
     /** Heights both ways at which the loads of the machine itself are kept. */
     private static final int KEPT = 30;
@@ -97,14 +98,20 @@ public final class LeastMargin {
 
     private static double searched(Machine variant, DriveTrain train) {
         Passes passes = new Passes(variant);
-        return Math.min(
-                searched(passes, train, RAISING, Direction.RAISING),
-                searched(passes, train, LOWERING, Direction.LOWERING));
+        List<Passing> up = passes.run(RAISING, Direction.RAISING);
+        refine(passes, up, train, Direction.RAISING);
+        List<Passing> down = passes.run(LOWERING, Direction.LOWERING);
+        double least = least(up, train);
+        // Where the way down is far from the worst it need not be known closely.
+        if (least(down, train) < CLOSE * least) {
+            refine(passes, down, train, Direction.LOWERING);
+        }
+        return Math.min(least, least(down, train));
     }
 
-    /** The lowest margin of one direction, looked for more closely about the worst height. */
-    private static double searched(Passes passes, DriveTrain train, int heights, Direction way) {
-        List<Passing> found = passes.run(heights, way);
+    /** Halves the gaps about the worst height. */
+    private static void refine(
+            Passes passes, List<Passing> found, DriveTrain train, Direction way) {
         for (int round = 0; round < ROUNDS && found.size() > 1; round++) {
             int worst = worst(found, train);
             if (worst < found.size() - 1) {
@@ -114,7 +121,6 @@ public final class LeastMargin {
                 between(passes, found, worst - 1, way);
             }
         }
-        return least(found, train);
     }
 
     private static void between(Passes passes, List<Passing> found, int below, Direction way) {

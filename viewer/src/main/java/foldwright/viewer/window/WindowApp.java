@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * The window: waits for events, draws when something changed, fewer samples while anything moves.
@@ -38,7 +39,8 @@ public final class WindowApp implements AutoCloseable {
     private MachineRenderer.Quality drawn;
     private double ratio = 1;
 
-    private WindowApp(Engine engine, List<Path> demos, Memory memory) {
+    private WindowApp(Desk desk, List<Path> demos, Memory memory) {
+        this.desk = desk;
         this.demos = List.copyOf(demos);
         this.memory = memory;
         surface =
@@ -47,7 +49,6 @@ public final class WindowApp implements AutoCloseable {
                         memory.number("width", 1280, 800, 7680),
                         memory.number("height", 720, 450, 4320));
         studio = new Studio();
-        desk = new Desk(engine, org.lwjgl.glfw.GLFW::glfwPostEmptyEvent);
         hand = new Hand(desk, gaze, studio);
         gaze.theme(memory.word("theme", "LIGHT").equals("DARK") ? Theme.DARK : Theme.LIGHT);
         gaze.textScale(memory.number("text", 100, 80, 160) / 100.0);
@@ -59,11 +60,23 @@ public final class WindowApp implements AutoCloseable {
      * @param demos machines that the demo key walks through
      */
     public static void run(Path file, Engine engine, List<Path> demos) throws BadMachineFile {
-        try (WindowApp app = new WindowApp(engine, demos, Memory.usual())) {
-            app.desk.open(file);
-            app.lastWritten = written(file);
-            app.listen();
-            app.loop();
+        AtomicBoolean listening = new AtomicBoolean();
+        try (Desk desk = new Desk(engine, () -> wake(listening))) {
+            // Answers are computed while the driver starts.
+            desk.open(file);
+            try (WindowApp app = new WindowApp(desk, demos, Memory.usual())) {
+                app.lastWritten = written(file);
+                app.listen();
+                listening.set(true);
+                wake(listening);
+                app.loop();
+            }
+        }
+    }
+
+    private static void wake(AtomicBoolean listening) {
+        if (listening.get()) {
+            glfwPostEmptyEvent();
         }
     }
 
@@ -240,7 +253,6 @@ public final class WindowApp implements AutoCloseable {
         memory.set("theme", gaze.theme());
         memory.set("text", Math.round(100 * gaze.textScale()));
         memory.save();
-        desk.close();
         studio.close();
         surface.close();
     }
