@@ -88,7 +88,9 @@ final class AssessCommand implements Callable<Integer> {
                                 Table.Side.RIGHT,
                                 Table.Side.LEFT));
         for (Answer answer : a.answers()) {
-            table.row(answer.question().words(), Words.verdict(answer.verdict()), "", "", "", "");
+            String needs = answer.checks().isEmpty() ? answer.question().needs() : "";
+            table.row(
+                    answer.question().words(), Words.verdict(answer.verdict()), "", "", "", needs);
             for (Check c : answer.checks()) {
                 Outcome o = c.outcome();
                 table.row(

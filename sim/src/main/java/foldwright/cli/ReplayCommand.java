@@ -221,7 +221,9 @@ final class ReplayCommand implements Callable<Integer> {
     }
 
     private static Verdict verdict(ChannelResult channel, double limit) {
-        return Verdict.of(Outcome.marginOf(channel.peak(), limit));
+        return Double.isNaN(limit)
+                ? Verdict.UNJUDGED
+                : Verdict.of(Outcome.marginOf(channel.peak(), limit));
     }
 
     private void print(Machine machine, ReplayResult r, Verdict skew, Verdict error) {

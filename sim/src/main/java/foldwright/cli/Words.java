@@ -18,7 +18,7 @@ final class Words {
             case HOLDS -> "●";
             case TIGHT -> "◆";
             case FAILS -> "✕";
-            case UNKNOWN -> "○";
+            case UNKNOWN, UNJUDGED -> "○";
         };
     }
 
@@ -31,7 +31,7 @@ final class Words {
                     case HOLDS -> "36";
                     case TIGHT -> "33";
                     case FAILS -> "1;35";
-                    case UNKNOWN -> "2";
+                    case UNKNOWN, UNJUDGED -> "2";
                 };
         return "\u001b[" + code + "m" + words + "\u001b[0m";
     }

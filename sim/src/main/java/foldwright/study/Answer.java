@@ -3,16 +3,18 @@ package foldwright.study;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A question of the maker with its checks.
  *
  * @param question the question
  * @param checks every check that answers to it, the worst first, those that hold in the order
- *     given; empty when none exists yet
+ *     given, then those without a limit to judge them by; empty when none exists
  */
 public record Answer(Question question, List<Check> checks) {
     public Answer {
@@ -21,13 +23,16 @@ public record Answer(Question question, List<Check> checks) {
     }
 
     private static List<Check> inOrder(List<Check> checks) {
+        Set<Verdict> calm = EnumSet.of(Verdict.HOLDS, Verdict.UNJUDGED);
         List<Check> out =
                 new ArrayList<>(
                         checks.stream()
-                                .filter(c -> c.verdict() != Verdict.HOLDS)
+                                .filter(c -> !calm.contains(c.verdict()))
                                 .sorted(Comparator.comparing(Check::outcome, Outcome.WORST_FIRST))
                                 .toList());
-        checks.stream().filter(c -> c.verdict() == Verdict.HOLDS).forEach(out::add);
+        for (Verdict v : calm) {
+            checks.stream().filter(c -> c.verdict() == v).forEach(out::add);
+        }
         return List.copyOf(out);
     }
 

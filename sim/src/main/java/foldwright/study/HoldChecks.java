@@ -15,6 +15,9 @@ import java.util.OptionalDouble;
 final class HoldChecks {
     static final String ID = "stay.hold";
 
+    /** Less than this prints as nothing, and no dial shows it [m]. */
+    private static final double LEVEL = 5e-7;
+
     private final Machine machine;
     private final HoldResult hold;
 
@@ -124,7 +127,8 @@ final class HoldChecks {
         Optional<HoldResult.Point> worst =
                 hold.points().stream()
                         .max(java.util.Comparator.comparingDouble(p -> Math.abs(p.droop())));
-        if (worst.isEmpty() || (worst.get().droop() == 0 && allowed.isEmpty())) {
+        boolean level = worst.isEmpty() || Math.abs(worst.get().droop()) < LEVEL;
+        if (worst.isEmpty() || (level && allowed.isEmpty())) {
             return Optional.empty();
         }
         double droop = Math.abs(worst.get().droop());

@@ -48,7 +48,9 @@ public record Outcome(
         return required <= 0 ? Double.POSITIVE_INFINITY : available / required;
     }
 
+    /** The verdict on the margin; a value for which no limit is given is not judged. */
     public Verdict verdict() {
-        return Verdict.of(margin, holdsFrom);
+        boolean limitless = Double.isNaN(available.si()) && !Double.isNaN(required.si());
+        return limitless ? Verdict.UNJUDGED : Verdict.of(margin, holdsFrom);
     }
 }

@@ -5,16 +5,26 @@ package foldwright.study;
 public enum Question {
     FOLD("Does it leave the fold?", "It leaves the fold", "It does not leave the fold"),
     STAY("Does it stay up?", "It stays up", "It does not stay up"),
-    LEAN("How far does it lean?", "It leans no more than allowed", "It leans too far"),
-    SKEW("How far does it skew?", "It moves square", "It skews too far"),
+    LEAN(
+            "How far does it lean?",
+            "It leans no more than allowed",
+            "It leans too far",
+            "needs a gantry and measured.lateralStiffness"),
+    SKEW("How far does it skew?", "It moves square", "It skews too far", "needs a gantry"),
     FIT("Does it fit the box?", "It fits the box", "It does not fit the box"),
     ORDER("What do I order?", "No part is over its rating", "A part is over its rating");
 
     private final String words;
     private final String yes;
     private final String no;
+    private final String needs;
 
     Question(String words, String yes, String no) {
+        this(words, yes, no, "");
+    }
+
+    Question(String words, String yes, String no, String needs) {
+        this.needs = needs;
         this.words = words;
         this.yes = yes;
         this.no = no;
@@ -25,6 +35,11 @@ public enum Question {
         return words;
     }
 
+    /** What a machine file must give before any check can answer; empty where nothing more. */
+    public String needs() {
+        return needs;
+    }
+
     /** The finding in one sentence without its full stop. */
     public String finding(Verdict verdict) {
         return switch (verdict) {
@@ -32,6 +47,7 @@ public enum Question {
             case TIGHT -> yes + ", with little in reserve";
             case FAILS -> no;
             case UNKNOWN -> "Not known yet";
+            case UNJUDGED -> "No limit is given to judge it by";
         };
     }
 }

@@ -42,7 +42,7 @@ final class SkewChecks {
         double limit = machine.limits().skew().orElse(Double.NaN);
         Check skew = skew(limit);
         out.add(
-                skew.verdict() == Verdict.HOLDS
+                skew.verdict() == Verdict.HOLDS || skew.verdict() == Verdict.UNJUDGED
                         ? skew
                         : skew.with(
                                 new Remedies(
@@ -50,7 +50,7 @@ final class SkewChecks {
                                                 skew.outcome(),
                                                 m -> new SkewChecks(m).skew(limit).outcome())
                                         .find(changes())));
-        machine.limits().toolError().ifPresent(l -> out.add(tool(l)));
+        out.add(tool(machine.limits().toolError().orElse(Double.NaN)));
         out.add(allowed());
         return out;
     }

@@ -10,7 +10,9 @@ public enum Verdict {
     /** Less than is needed. */
     FAILS("fails"),
     /** Cannot be told, and why is said with it. */
-    UNKNOWN("unknown");
+    UNKNOWN("unknown"),
+    /** Computed, but no limit was given to judge it by: a fact that stands beside the verdicts. */
+    UNJUDGED("unjudged");
 
     /**
      * Margin from which a check holds unless it states a rule of its own [1]. Common practice for
@@ -57,6 +59,7 @@ public enum Verdict {
             case TIGHT -> 2;
             case UNKNOWN -> 1;
             case HOLDS -> 0;
+            case UNJUDGED -> -1;
         };
     }
 }

@@ -4,6 +4,7 @@ package foldwright.study;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class VerdictTest {
@@ -31,6 +32,36 @@ class VerdictTest {
                                 .sorted(Outcome.WORST_FIRST)
                                 .toList())
                 .containsExactly(worse, fails, tight, unknown, holds);
+    }
+
+    @Test
+    void aValueWithoutALimitIsAFactAndOverridesNothing() {
+        Place here = Place.anywhere("");
+        Check fact = check(outcome(1, Double.NaN, here));
+        Check good = check(outcome(1, 3, here));
+        Check bad = check(outcome(1, 0.5, here));
+        assertThat(fact.verdict()).isEqualTo(Verdict.UNJUDGED);
+        assertThat(new Answer(Question.STAY, List.of(fact, good)).verdict())
+                .isEqualTo(Verdict.HOLDS);
+        assertThat(new Answer(Question.STAY, List.of(fact, good)).checks())
+                .containsExactly(good, fact);
+        assertThat(new Answer(Question.STAY, List.of(fact, bad)).verdict())
+                .isEqualTo(Verdict.FAILS);
+        assertThat(new Answer(Question.STAY, List.of(fact)).verdict()).isEqualTo(Verdict.UNJUDGED);
+        assertThat(new Answer(Question.STAY, List.of()).verdict()).isEqualTo(Verdict.UNKNOWN);
+        Outcome unknown = outcome(Double.NaN, Double.NaN, here);
+        assertThat(unknown.verdict()).isEqualTo(Verdict.UNKNOWN);
+    }
+
+    private static Check check(Outcome outcome) {
+        return new Check(
+                "x.y",
+                Question.STAY,
+                new Check.Text("title", "Finding."),
+                outcome,
+                Grounds.of(Hand.card("what", "a = b", "1 = 1", "source")),
+                List.of(),
+                Optional.empty());
     }
 
     @Test

@@ -5,7 +5,7 @@ import foldwright.study.Verdict;
 
 /**
  * The marks of the verdicts: a disc that rests, a lozenge that stands on its point, a square
- * snapped along its diagonal; for what is not known an empty dotted ring.
+ * snapped along its diagonal; for what is not known, or not judged, an empty dotted ring.
  */
 public final class Marks {
     private Marks() {}
@@ -17,7 +17,7 @@ public final class Marks {
             case HOLDS -> on.fillCircle(x, y, 0.5 * size, Fill.of(fill));
             case TIGHT -> lozenge(on, x, y, 0.62 * size);
             case FAILS -> snapped(on, x, y, 0.5 * size);
-            case UNKNOWN ->
+            case UNKNOWN, UNJUDGED ->
                     on.strokeCircle(
                             x,
                             y,

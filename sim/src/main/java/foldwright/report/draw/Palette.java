@@ -44,9 +44,11 @@ public final class Palette {
             text.put(v, colour(entry.get("text_hex")));
             tint.put(v, entry.get("tint").asDouble());
         }
-        fill.put(Verdict.UNKNOWN, ground.get(Ground.INK3));
-        text.put(Verdict.UNKNOWN, ground.get(Ground.INK3));
-        tint.put(Verdict.UNKNOWN, 0.0);
+        for (Verdict v : List.of(Verdict.UNKNOWN, Verdict.UNJUDGED)) {
+            fill.put(v, ground.get(Ground.INK3));
+            text.put(v, ground.get(Ground.INK3));
+            tint.put(v, 0.0);
+        }
         readCauses(root.get("cause"));
         load = colours(node.get("load_scale").get("stops"));
         signed = colours(node.get("signed_scale").get("stops"));

@@ -53,7 +53,7 @@ public final class SvgSurface implements Surface {
     @Override
     public void fill(Path path, Fill fill) {
         String data = data(path);
-        if (fill instanceof Fill.Texture t && t.verdict() != Verdict.UNKNOWN) {
+        if (fill instanceof Fill.Texture t && palette.tint(t.verdict()) > 0) {
             shape(data, paint(new Fill.Flat(palette.fill(t.verdict()), palette.tint(t.verdict()))));
             if (t.verdict() == Verdict.HOLDS) {
                 return;
@@ -231,7 +231,7 @@ public final class SvgSurface implements Surface {
         if (fill instanceof Fill.Texture t) {
             return switch (t.verdict()) {
                 case TIGHT, FAILS -> " fill=\"url(#area-" + t.verdict().word() + ")\"";
-                case HOLDS, UNKNOWN -> " fill=\"none\"";
+                case HOLDS, UNKNOWN, UNJUDGED -> " fill=\"none\"";
             };
         }
         String id = prefix + "p" + ids++;
