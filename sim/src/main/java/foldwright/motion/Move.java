@@ -38,6 +38,11 @@ public final class Move {
     private final double[] start = new double[3];
     private final double[] end = new double[3];
     private double length;
+
+    // Direction of a line, zero for a pause.
+    private double directionX;
+    private double directionY;
+    private double directionZ;
     private double feed;
     private double pause;
     private double acceleration;
@@ -58,7 +63,14 @@ public final class Move {
     /** Makes this a straight line from {@code from} to {@code to} [m]. */
     public void setLine(double[] from, double[] to, Rate newRate, double newFeed, long newLine) {
         begin(Kind.LINE, from, to, newRate, newFeed, newLine);
-        length = norm(to[0] - from[0], to[1] - from[1], to[2] - from[2]);
+        double dx = to[0] - from[0];
+        double dy = to[1] - from[1];
+        double dz = to[2] - from[2];
+        length = sqrt(dx * dx + dy * dy + dz * dz);
+        double scale = length > 0 ? 1 / length : 0;
+        directionX = dx * scale;
+        directionY = dy * scale;
+        directionZ = dz * scale;
     }
 
     /**
@@ -95,6 +107,7 @@ public final class Move {
     public void setPause(double[] at, double seconds, long newLine) {
         begin(Kind.PAUSE, at, at, Rate.FEED, 0, newLine);
         length = 0;
+        directionX = directionY = directionZ = 0;
         pause = seconds;
     }
 
@@ -114,6 +127,9 @@ public final class Move {
     public void copyFrom(Move other) {
         begin(other.kind, other.start, other.end, other.rate, other.feed, other.line);
         length = other.length;
+        directionX = other.directionX;
+        directionY = other.directionY;
+        directionZ = other.directionZ;
         pause = other.pause;
         acceleration = other.acceleration;
         first = other.first;
@@ -235,9 +251,22 @@ public final class Move {
             out[normal] = w * scale;
             return;
         }
-        for (int i = 0; i < 3; i++) {
-            out[i] = (end[i] - start[i]) / length;
-        }
+        out[0] = directionX;
+        out[1] = directionY;
+        out[2] = directionZ;
+    }
+
+    /** Writes the state on a line after a length [m], at a speed and an acceleration along it. */
+    void sample(double s, double v, double a, CourseSample out) {
+        out.x = start[0] + s * directionX;
+        out.y = start[1] + s * directionY;
+        out.z = start[2] + s * directionZ;
+        out.vx = v * directionX;
+        out.vy = v * directionY;
+        out.vz = v * directionZ;
+        out.ax = a * directionX;
+        out.ay = a * directionY;
+        out.az = a * directionZ;
     }
 
     /**

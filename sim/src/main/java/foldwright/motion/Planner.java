@@ -87,7 +87,7 @@ public final class Planner {
     private void handOut(TimedMove out) {
         int i = head;
         Move move = moves[i];
-        out.move().copyFrom(move);
+        moves[i] = out.exchange(move);
         if (move.kind() == Move.Kind.PAUSE) {
             out.profile().planPause(move.pause());
             startSpeed = 0;

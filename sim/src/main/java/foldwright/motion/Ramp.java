@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.motion;
 
-import static java.lang.Math.cbrt;
 import static java.lang.Math.sqrt;
 
 /**
@@ -12,6 +11,9 @@ import static java.lang.Math.sqrt;
  * the inverse is worked out here.)
  */
 final class Ramp {
+    /** Share of the root under which a Newton step is the last. */
+    private static final double CLOSE = 1e-9;
+
     private Ramp() {}
 
     /** Duration of a change of speed by {@code dv >= 0} [s]. */
@@ -58,22 +60,58 @@ final class Ramp {
     }
 
     /**
-     * The one real root of {@code s^3 + p s = q} for p, q >= 0: Cardano's formula and two Newton
-     * steps.
+     * Peak speed of two ramps without plateaus that just fill a length [m/s]. With u the root of
+     * the change of speed from the faster end f, d the difference of the ends, the lengths add up
+     * to (2 f + u^2) u + (f + e + u^2) sqrt(u^2 + d) = length sqrt(j): convex and rising in u, so
+     * Newton from above goes straight down to the root.
+     *
+     * @param f faster end [m/s]
+     * @param e slower end [m/s]
      */
-    private static double cubicRoot(double p, double q) {
-        double half = 0.5 * q;
-        double u = cbrt(half + sqrt(half * half + p * p * p / 27));
-        double s = u > 0 ? u - p / (3 * u) : 0;
-        if (!(s > 0)) {
-            s = p > 0 ? q / p : 0;
+    static double peakWithoutPlateau(double f, double e, double length, double j) {
+        double q = length * sqrt(j);
+        double d = f - e;
+        double p = 3 * f + e;
+        // Without d the left side is smaller: 2 u^3 + p u = q bounds u from above.
+        double above = cubicRootAbove(0.5 * p, 0.5 * q);
+        double u = above;
+        for (int i = 0; i < 40; i++) {
+            double u2 = u * u;
+            double w = sqrt(u2 + d);
+            double first = 2 * f + u2;
+            double second = f + e + u2;
+            double slope = w > 0 ? first + 2 * u2 + u * (2 * w + second / w) : first + 3 * u2;
+            double step = slope > 0 ? (first * u + second * w - q) / slope : 0;
+            u -= step;
+            // Newton doubles the digits: the next step would be the square of this one.
+            if (!(u > 0 && step > CLOSE * above)) {
+                break;
+            }
         }
-        for (int i = 0; i < 2; i++) {
-            double slope = 3 * s * s + p;
-            if (slope > 0) {
-                s -= (s * s * s + p * s - q) / slope;
+        return u > 0 ? f + u * u : f;
+    }
+
+    /** The one real root of {@code s^3 + p s = q} for p, q >= 0, by Newton from above. */
+    static double cubicRoot(double p, double q) {
+        double s = cubicRootAbove(p, q);
+        for (int i = 0; i < 40 && s > 0; i++) {
+            double s2 = s * s;
+            double step = (s2 * s + p * s - q) / (3 * s2 + p);
+            s -= step;
+            if (!(step > CLOSE * s)) {
+                break;
             }
         }
         return s;
+    }
+
+    /** A bound of that root from above: the smaller of the roots of each term alone. */
+    private static double cubicRootAbove(double p, double q) {
+        if (p * p * p > q * q) {
+            return q / p;
+        }
+        // A third of the exponent bits: a cube root to 3.3 %, raised by more than that.
+        long bits = Double.doubleToRawLongBits(q) / 3 + 0x2A9F7893782DA1CEL;
+        return q > 0 ? 1.06 * Double.longBitsToDouble(bits) : 0;
     }
 }

@@ -2,6 +2,7 @@
 package foldwright.motion;
 
 import static java.lang.Math.max;
+import static java.lang.Math.min;
 import static java.lang.Math.sqrt;
 
 /**
@@ -25,6 +26,19 @@ public final class SpeedProfile {
     private double length;
     private double peak;
 
+    // The phase looked at last, so that a sampler that goes forwards does not search.
+    private double from;
+    private double to;
+    private double startWay;
+    private double startSpeed;
+    private double startAcceleration;
+    private double phaseJerk;
+
+    // What the last look saw.
+    private double seenWay;
+    private double seenSpeed;
+    private double seenAcceleration;
+
     /**
      * Plans a move.
      *
@@ -37,6 +51,7 @@ public final class SpeedProfile {
      */
     public void plan(double newLength, double v0, double v1, double top, double a, double j) {
         length = newLength;
+        forget();
         double full = Ramp.length(v0, top, a, j) + Ramp.length(top, v1, a, j);
         peak = full <= newLength ? top : peakSpeed(v0, v1, max(v0, v1), top, a, j);
         double rest = newLength - Ramp.length(v0, peak, a, j) - Ramp.length(peak, v1, a, j);
@@ -50,6 +65,7 @@ public final class SpeedProfile {
     /** Plans standing still for a time [s]. */
     public void planPause(double seconds) {
         length = 0;
+        forget();
         peak = 0;
         speed[0] = 0;
         phase(0, seconds, 0, 0);
@@ -89,12 +105,21 @@ public final class SpeedProfile {
 
     /** Peak speed at which both ramps together just fill the length. */
     private double peakSpeed(double v0, double v1, double low, double high, double a, double j) {
-        if (v0 == v1) {
-            return Ramp.reach(v0, length / 2, a, j);
-        }
         if (j == Double.POSITIVE_INFINITY) {
             return max(low, sqrt(a * length + (v0 * v0 + v1 * v1) / 2));
         }
+        double v = Ramp.peakWithoutPlateau(low, min(v0, v1), length, j);
+        if ((v - min(v0, v1)) * j <= a * a) {
+            return v;
+        }
+        return v0 == v1 ? Ramp.reach(v0, length / 2, a, j) : search(v0, v1, low, high, a, j);
+    }
+
+    /**
+     * The peak where one of the ramps holds full acceleration: false position with the halving of a
+     * stale end (Illinois), for the excess grows steadily with the peak.
+     */
+    private double search(double v0, double v1, double low, double high, double a, double j) {
         double lo = low;
         double hi = high;
         double flo = excess(v0, v1, lo, a, j);
@@ -102,8 +127,6 @@ public final class SpeedProfile {
         if (flo >= 0) {
             return lo;
         }
-        // False position with the halving of a stale end (Illinois): the excess grows steadily with
-        // the peak.
         for (int i = 0; i < 100 && hi - lo > 1e-15 * hi; i++) {
             double v = (lo * fhi - hi * flo) / (fhi - flo);
             if (!(v > lo && v < hi)) {
@@ -167,22 +190,50 @@ public final class SpeedProfile {
     }
 
     /**
-     * Way, speed and acceleration after a time, with one look for the phase; the same numbers as
-     * {@link #way}, {@link #speed} and {@link #acceleration}.
-     *
-     * @param out way [m], speed [m/s], acceleration [m/s2]
+     * Looks at way, speed and acceleration after a time: the same numbers as {@link #way}, {@link
+     * #speed} and {@link #acceleration}, for samplers.
      */
-    void state(double t, double[] out) {
-        int i = phaseAt(t);
-        double d = inside(t, i);
-        double v = speed[i];
-        double a = acceleration[i];
-        double j = jerk[i];
-        double s = way[i] + d * (v + d * (a / 2 + d * j / 6));
+    void look(double t) {
+        if (!(t >= from && t < to)) {
+            enter(phaseAt(t));
+        }
+        double d = t - from;
+        d = d < 0 ? 0 : d;
+        d = t < to ? d : to - from;
+        double v = startSpeed;
+        double a = startAcceleration;
+        double j = phaseJerk;
+        double s = startWay + d * (v + d * (a / 2 + d * j / 6));
         double u = v + d * (a + d * j / 2);
-        out[0] = s < length ? s : length;
-        out[1] = u > 0 ? u : 0;
-        out[2] = a + d * j;
+        seenWay = s < length ? s : length;
+        seenSpeed = u > 0 ? u : 0;
+        seenAcceleration = a + d * j;
+    }
+
+    private void enter(int i) {
+        from = time[i];
+        to = time[i + 1];
+        startWay = way[i];
+        startSpeed = speed[i];
+        startAcceleration = acceleration[i];
+        phaseJerk = jerk[i];
+    }
+
+    private void forget() {
+        from = 0;
+        to = -1;
+    }
+
+    double seenWay() {
+        return seenWay;
+    }
+
+    double seenSpeed() {
+        return seenSpeed;
+    }
+
+    double seenAcceleration() {
+        return seenAcceleration;
     }
 
     private int phaseAt(double t) {

@@ -89,6 +89,37 @@ public class GantryBenchmark {
         return kernel.skew();
     }
 
+    /** The course alone. */
+    @Benchmark
+    @OperationsPerInvocation(STEPS)
+    public double courseStep() throws ToolpathException {
+        double sum = 0;
+        for (int i = 0; i < STEPS; i++) {
+            if (!course.at(n * H, told)) {
+                start();
+            }
+            sum += told.x + told.vy;
+            n++;
+        }
+        return sum;
+    }
+
+    /** Course and kernel, without statistics. */
+    @Benchmark
+    @OperationsPerInvocation(STEPS)
+    public double movingStep() throws ToolpathException {
+        for (int i = 0; i < STEPS; i++) {
+            if (!course.at(n * H, told)) {
+                start();
+            }
+            kernel.command(told.x - 0.15, told.y + 0.08, told.vx, told.vy);
+            kernel.evaluate(H);
+            kernel.advance(H);
+            n++;
+        }
+        return kernel.skew();
+    }
+
     /** The kernel alone, standing still with everything stuck or in play. */
     @Benchmark
     @OperationsPerInvocation(STEPS)

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.gantry.model;
 
+import foldwright.gantry.route.Carrier;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.RealMatrix;
 
@@ -14,17 +17,15 @@ final class ActiveTangent {
     private static final double LEAST_COSINE = 0.05;
 
     private final GantryKernel k;
-    private final int[] column;
+    private final Map<Rotor, Integer> column = new IdentityHashMap<>();
     private final int size;
     private final double[] tether;
 
     ActiveTangent(GantryKernel kernel, int[] freeAxles) {
         k = kernel;
         size = 6 + freeAxles.length;
-        column = new int[k.axles.count + 1];
-        java.util.Arrays.fill(column, -1);
         for (int i = 0; i < freeAxles.length; i++) {
-            column[freeAxles[i]] = 6 + i;
+            column.put(k.axles.rotors[freeAxles[i]], 6 + i);
         }
         tether = springs();
     }
@@ -36,19 +37,18 @@ final class ActiveTangent {
 
     private double[] springs() {
         double[] t = new double[6];
-        GuideArrays g = k.guide;
-        for (int j = 0; j < g.lateralCount; j++) {
-            t[0] += g.lateralPlay[j] > 0 ? Statics.TETHER * g.lateralStiffness[j] : 0;
+        for (LateralSpring j : k.guide.lateral) {
+            t[0] += j.play > 0 ? Statics.TETHER * j.stiffness : 0;
         }
-        for (int j = 0; j < g.yawCount; j++) {
-            t[2] += g.yawPlay[j] > 0 ? Statics.TETHER * g.yawStiffness[j] : 0;
+        for (YawSpring j : k.guide.yaw) {
+            t[2] += j.play > 0 ? Statics.TETHER * j.stiffness : 0;
         }
         BridgeGuide guide = k.model.bridgeGuide();
         if (t[2] == 0 && guide.freeYaw() > 0) {
             t[2] = Statics.TETHER * guide.yawStiffness();
         }
-        t[4] = k.carriageLateralPlay > 0 ? Statics.TETHER / k.lateralCompliance : 0;
-        t[5] = k.carriageYawPlay > 0 ? Statics.TETHER / k.yawCompliance : 0;
+        t[4] = k.rail.lateralPlay() > 0 ? Statics.TETHER / k.rail.lateralCompliance() : 0;
+        t[5] = k.rail.yawPlay() > 0 ? Statics.TETHER / k.rail.yawCompliance() : 0;
         return t;
     }
 
@@ -61,18 +61,19 @@ final class ActiveTangent {
         addLegs(m);
         addCarriage(m);
         addMotors(m);
-        for (int s = 0; s < k.axles.shafts; s++) {
+        for (ShaftSpring s : k.axles.shafts) {
             double[] row = new double[size];
-            put(row, k.axles.shaftFirst[s], 1);
-            put(row, k.axles.shaftSecond[s], -1);
-            add(m, k.axles.shaftStiffness[s], row);
+            put(row, s.first, 1);
+            put(row, s.second, -1);
+            add(m, s.stiffness, row);
         }
         return m;
     }
 
-    private void put(double[] row, int axle, double value) {
-        if (column[axle] >= 0) {
-            row[column[axle]] += value;
+    private void put(double[] row, Rotor rotor, double value) {
+        int at = column.getOrDefault(rotor, -1);
+        if (at >= 0) {
+            row[at] += value;
         }
     }
 
@@ -80,103 +81,92 @@ final class ActiveTangent {
         for (int r = 0; r < size; r++) {
             if (row[r] != 0) {
                 for (int c = 0; c < size; c++) {
-                    m.addToEntry(r, c, stiffness * row[r] * row[c]);
+                    m.addToEntry(r, c, stiffness * (row[r] * row[c]));
                 }
             }
         }
     }
 
     private void addBelts(RealMatrix m) {
-        BeltArrays b = k.belts;
-        double y = k.yb + k.oby;
-        m.addToEntry(2, 2, Math.max(0, b.pretensionStiffness));
-        for (int i = 0; i < b.count; i++) {
-            if (k.tension[i] <= 0) {
-                continue;
+        double place = k.carriagePlace();
+        m.addToEntry(2, 2, Math.max(0, k.belts.pretensionStiffness));
+        for (BeltPair pair = k.belts.first; pair != null; pair = pair.next) {
+            RealMatrix both = new Array2DRowRealMatrix(size, size);
+            addBelt(both, pair.first, place);
+            if (pair.second != null) {
+                addBelt(both, pair.second, place);
             }
-            int at = 6 * i;
-            double g3 = b.row[at + 3];
-            double g4 = b.row[at + 4];
+            for (int r = 0; r < size; r++) {
+                for (int c = 0; c < size; c++) {
+                    m.addToEntry(r, c, both.getEntry(r, c));
+                }
+            }
+        }
+    }
+
+    private void addBelt(RealMatrix m, BeltSpring s, double place) {
+        if (s.tension > 0) {
             double[] row = new double[size];
-            row[0] = b.row[at] + g3;
-            row[1] = b.row[at + 1] + g4;
-            row[2] =
-                    b.row[at + 2]
-                            + b.row[at + 5]
-                            + g3 * (k.ocy - k.oby)
-                            + g4 * (k.obx - k.ocx + k.carriagePlace);
-            row[3] = g3 + g4 * k.th;
-            row[4] = g4;
-            row[5] = b.row[at + 5] + g3 * k.ocy - g4 * k.ocx;
-            put(row, b.startAxle[i], b.startArm[i]);
-            put(row, b.endAxle[i], b.endArm[i]);
-            double length = b.length0[i] + b.lengthX[i] * k.carriagePlace + b.lengthY[i] * y;
-            add(m, b.ea[i] / length, row);
+            row[0] = s.g0 + s.g3;
+            row[1] = s.g1 + s.g4;
+            row[2] = s.g2 + s.g5 + s.g3 * (k.ocy - k.oby) + s.g4 * (k.obx - k.ocx + place);
+            row[3] = s.g3 + s.g4 * k.bridge.yaw;
+            row[4] = s.g4;
+            row[5] = s.g5 + s.g3 * k.ocy - s.g4 * k.ocx;
+            put(row, s.start, s.startArm);
+            put(row, s.end, s.endArm);
+            add(m, s.ea / s.length(place, k.bridge.y + k.oby), row);
         }
     }
 
     private void addLegs(RealMatrix m) {
-        GuideArrays g = k.guide;
-        for (int j = 0; j < g.lateralCount; j++) {
-            double lever = k.oby + g.along[j];
-            double x = k.xb + k.obx - lever * k.th + g.along[j] * k.squareness;
-            if (Math.abs(x) > g.lateralPlay[j] || g.lateralPlay[j] == 0) {
+        for (LateralSpring j : k.guide.lateral) {
+            if (Math.abs(j.way(k.bridge.x, k.bridge.yaw)) > j.play || j.play == 0) {
                 double[] row = new double[size];
                 row[0] = 1;
-                row[2] = -lever;
-                add(m, g.lateralStiffness[j], row);
+                row[2] = -j.lever();
+                add(m, j.stiffness, row);
             }
         }
-        double yaw = k.th - k.squareness;
-        for (int j = 0; j < g.yawCount; j++) {
-            if (Math.abs(yaw) > g.yawPlay[j] || g.yawPlay[j] == 0) {
-                m.addToEntry(2, 2, g.yawStiffness[j]);
+        double yaw = k.bridge.yaw - k.squareness;
+        for (YawSpring j : k.guide.yaw) {
+            if (Math.abs(yaw) > j.play || j.play == 0) {
+                m.addToEntry(2, 2, j.stiffness);
             }
         }
     }
 
     private void addCarriage(RealMatrix m) {
-        double a = k.halfSpan + k.carriagePlace;
-        double b = k.halfSpan - k.carriagePlace;
-        double c11 = k.lateralCompliance + k.beamFlexibility * a * a * b * b;
-        double c12 = k.beamFlexibility * a * b * (b - a);
-        double c22 = k.yawCompliance + k.beamFlexibility * (a * a - a * b + b * b) * 2 * k.halfSpan;
-        double det = c11 * c22 - c12 * c12;
-        double s = k.carriagePlace;
-        double c = k.yc + k.ocy + k.ocx * k.tc - k.yb - k.oby - k.obx * k.th - s * k.th;
-        double free = k.carriageLateralPlay;
-        double freeYaw = k.carriageYawPlay;
+        double c = k.rail.liftOff(k.bridge, k.carriage);
+        double free = k.rail.lateralPlay();
+        double freeYaw = k.rail.yawPlay();
         boolean across = free == 0 || Math.abs(c) > free;
-        boolean twist = freeYaw == 0 || Math.abs(k.tc - k.th) > freeYaw;
+        boolean twist = freeYaw == 0 || Math.abs(k.carriage.yaw - k.bridge.yaw) > freeYaw;
+        double[] one = k.rail.resistance(1, 0);
+        double[] other = k.rail.resistance(0, 1);
         if (across) {
-            m.addToEntry(4, 4, c22 / det);
+            m.addToEntry(4, 4, one[0]);
         }
         if (twist) {
-            m.addToEntry(5, 5, c11 / det);
+            m.addToEntry(5, 5, other[1]);
         }
         if (across && twist) {
-            m.addToEntry(4, 5, -c12 / det);
-            m.addToEntry(5, 4, -c12 / det);
+            m.addToEntry(4, 5, other[0]);
+            m.addToEntry(5, 4, one[1]);
         }
     }
 
     private void addMotors(RealMatrix m) {
-        for (int i = 0; i < k.axles.motors; i++) {
-            int axle = k.axles.motorAxle[i];
-            int body = k.axles.motorBody[i];
-            double carried = body < 0 ? 0 : body == 2 ? k.th : k.tc;
-            double poles = k.axles.poles[i];
-            double lag = poles * (k.command[i] - (k.angle[axle] - carried));
-            double slope = Math.max(LEAST_COSINE, Math.cos(lag));
+        for (FieldMotor motor : k.axles.motors) {
             double[] row = new double[size];
-            put(row, axle, 1);
-            if (body >= 0) {
+            put(row, motor.rotor, 1);
+            if (motor.body != Carrier.BASE) {
                 row[2] -= 1;
             }
-            if (body == 5) {
+            if (motor.body == Carrier.CARRIAGE) {
                 row[5] -= 1;
             }
-            add(m, k.axles.curve[i].at(k.commandRate[i]) * poles * slope, row);
+            add(m, motor.slope(k.lag(motor), LEAST_COSINE), row);
         }
     }
 }

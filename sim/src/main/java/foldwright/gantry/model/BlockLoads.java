@@ -28,20 +28,21 @@ public record BlockLoads(
         BridgeGuide guide = k.model.bridgeGuide();
         for (GuideBlock b : guide.blocks()) {
             double x =
-                    k.xb
+                    k.bridge.x
                             - k.model.bridge().centreX()
-                            + (k.model.bridge().centreY() - b.along()) * k.th
+                            + (k.model.bridge().centreY() - b.along()) * k.bridge.yaw
                             + b.along() * guide.squareness();
             legSide = Math.max(legSide, b.lateralStiffness() * beyond(x, b.lateralPlay()));
-            double yaw = k.th - guide.squareness();
+            double yaw = k.bridge.yaw - guide.squareness();
             legYaw = Math.max(legYaw, b.yawStiffness() * beyond(yaw, b.yawPlay()));
         }
         CarriageGuide c = k.model.carriageGuide();
-        double side = Math.abs(k.carriageForce) / c.blocks();
-        double yaw = Math.abs(k.carriageMoment);
+        double side = Math.abs(k.carriageForce()) / c.blocks();
+        double yaw = Math.abs(k.carriageMoment());
         boolean pair = c.blocks() > 1 && c.spacing() > 0;
         BodyMass mass = k.model.carriage();
-        double tilt = mass.mass() * Math.hypot(k.axc, k.ayc) * Math.abs(mass.centreZ());
+        double tilt =
+                mass.mass() * Math.hypot(k.carriage.ax, k.carriage.ay) * Math.abs(mass.centreZ());
         return new BlockLoads(
                 legSide,
                 legYaw,

@@ -34,11 +34,15 @@ public final class EnergyLedger {
     public void add(double h) {
         double field = 0;
         double shaft = 0;
-        for (int m = 0; m < k.axles.motors; m++) {
-            int body = k.axles.motorBody[m];
-            double carried = body < 0 ? 0 : body == 2 ? yawRate(h) : carriageYawRate(h);
-            field += k.motorTorque[m] * k.commandRate[m];
-            shaft += k.motorTorque[m] * (axleRate(k.axles.motorAxle[m], h) - carried);
+        for (FieldMotor m : k.axles.motors) {
+            double carried =
+                    switch (m.body) {
+                        case BASE -> 0;
+                        case BRIDGE -> yawRate(h);
+                        case CARRIAGE -> carriageYawRate(h);
+                    };
+            field += m.torque * m.commandRate;
+            shaft += m.torque * (rate(m.rotor, h) - carried);
         }
         double lost = heatPower(h);
         double stored = kinetic(h) + springs();
@@ -62,27 +66,31 @@ public final class EnergyLedger {
     }
 
     private double yawRate(double h) {
-        return at(k.vth, k.fth, k.inertiaB, h);
+        return at(k.bridge.vyaw, k.bridge.moment, k.bridge.inertia, h);
     }
 
     private double carriageYawRate(double h) {
-        return at(k.vtc, k.ftc, k.inertiaC, h);
+        return at(k.carriage.vyaw, k.carriage.moment, k.carriage.inertia, h);
     }
 
-    private double axleRate(int a, double h) {
-        return at(k.rate[a], k.torque[a], k.axles.inertia[a], h);
+    private double rate(Rotor r, double h) {
+        return at(r.rate, r.torque, r.inertia, h);
     }
 
     private double kinetic(double h) {
         double sum =
-                half(k.massXb, at(k.vxb, k.fxb, k.massXb, h))
-                        + half(k.massYb, at(k.vyb, k.fyb, k.massYb, h))
-                        + half(k.inertiaB, yawRate(h))
-                        + half(k.massXc, at(k.vxc, k.fxc, k.massXc, h))
-                        + half(k.massYc, at(k.vyc, k.fyc, k.massYc, h))
-                        + half(k.inertiaC, carriageYawRate(h));
-        for (int a = 0; a < k.axles.count; a++) {
-            sum += half(k.axles.inertia[a], axleRate(a, h));
+                half(k.bridge.massX, at(k.bridge.vx, k.bridge.fx, k.bridge.massX, h))
+                        + half(k.bridge.massY, at(k.bridge.vy, k.bridge.fy, k.bridge.massY, h))
+                        + half(k.bridge.inertia, yawRate(h))
+                        + half(
+                                k.carriage.massX,
+                                at(k.carriage.vx, k.carriage.fx, k.carriage.massX, h))
+                        + half(
+                                k.carriage.massY,
+                                at(k.carriage.vy, k.carriage.fy, k.carriage.massY, h))
+                        + half(k.carriage.inertia, carriageYawRate(h));
+        for (Rotor r : k.axles.rotors) {
+            sum += half(r.inertia, rate(r, h));
         }
         return sum;
     }
@@ -94,91 +102,77 @@ public final class EnergyLedger {
     /** Energy in belts, guides, sticking friction and shafts, of the elastic parts alone [J]. */
     private double springs() {
         double sum = beltEnergy() + guides.stored();
-        for (int s = 0; s < k.axles.shafts; s++) {
-            double twist = k.angle[k.axles.shaftFirst[s]] - k.angle[k.axles.shaftSecond[s]];
-            sum += half(k.axles.shaftStiffness[s], twist);
+        for (ShaftSpring s : k.axles.shafts) {
+            sum += half(s.stiffness, s.first.angle - s.second.angle);
         }
         return sum;
     }
 
     private double beltEnergy() {
-        BeltArrays b = k.belts;
-        double sum = half(b.pretensionStiffness, k.th);
-        for (int i = 0; i < b.count; i++) {
-            double stiffness = stiffness(i);
-            double elastic = Math.max(0, b.pretension[i] + stiffness * extension(i));
-            double before = b.pretension[i];
-            sum += (elastic * elastic - before * before) / (2 * stiffness);
+        double sum = half(k.belts.pretensionStiffness, k.bridge.yaw);
+        for (BeltSpring s : k.belts.springs) {
+            double stiffness = stiffness(s);
+            double elastic = elastic(s);
+            sum += (elastic * elastic - s.pretension * s.pretension) / (2 * stiffness);
         }
         return sum;
     }
 
+    /** Tension without damping [N]. */
+    private double elastic(BeltSpring s) {
+        return Math.max(0, s.pretension + stiffness(s) * extension(s));
+    }
+
     /** Power of friction and damping [W]. */
     private double heatPower(double h) {
-        double ux = at(k.vxb, k.fxb, k.massXb, h);
-        double uy = at(k.vyb, k.fyb, k.massYb, h);
+        double ux = at(k.bridge.vx, k.bridge.fx, k.bridge.massX, h);
+        double uy = at(k.bridge.vy, k.bridge.fy, k.bridge.massY, h);
         double ut = yawRate(h);
-        double cx = at(k.vxc, k.fxc, k.massXc, h);
-        double cy = at(k.vyc, k.fyc, k.massYc, h);
+        double cx = at(k.carriage.vx, k.carriage.fx, k.carriage.massX, h);
+        double cy = at(k.carriage.vy, k.carriage.fy, k.carriage.massY, h);
         double ct = carriageYawRate(h);
         double power = guides.heat(h, ux, uy, ut, cx, cy, ct);
-        for (int a = 0; a < k.axles.count; a++) {
-            power += k.bristle[a] * axleRate(a, h);
+        for (Rotor r : k.axles.rotors) {
+            power += r.bristle * rate(r, h);
         }
-        power += shaftHeat(h);
-        BeltArrays b = k.belts;
-        for (int i = 0; i < b.count; i++) {
-            double elastic = Math.max(0, b.pretension[i] + stiffness(i) * extension(i));
-            int at = 6 * i;
-            double speed =
-                    b.row[at] * ux
-                            + b.row[at + 1] * uy
-                            + b.row[at + 2] * ut
-                            + b.row[at + 3] * cx
-                            + b.row[at + 4] * cy
-                            + b.row[at + 5] * ct;
-            speed += end(b.startAxle[i], b.startArm[i], h) + end(b.endAxle[i], b.endArm[i], h);
-            power += (k.tension[i] - elastic) * speed;
-        }
-        return power;
-    }
-
-    private double shaftHeat(double h) {
-        double power = 0;
-        for (int s = 0; s < k.axles.shafts; s++) {
-            int a = k.axles.shaftFirst[s];
-            int b = k.axles.shaftSecond[s];
+        for (ShaftSpring s : k.axles.shafts) {
+            double turning = s.first.predicted - s.second.predicted;
             power +=
-                    k.axles.shaftStiffness[s]
-                            * k.guideDamping
-                            * (k.predicted[a] - k.predicted[b])
-                            * (axleRate(a, h) - axleRate(b, h));
+                    s.stiffness * k.guideDamping * turning * (rate(s.first, h) - rate(s.second, h));
+        }
+        for (BeltSpring s : k.belts.springs) {
+            double speed =
+                    s.g0 * ux
+                            + s.g1 * uy
+                            + s.g2 * ut
+                            + s.g3 * cx
+                            + s.g4 * cy
+                            + s.g5 * ct
+                            + end(s.start, s.startArm, h)
+                            + end(s.end, s.endArm, h);
+            power += (s.tension - elastic(s)) * speed;
         }
         return power;
     }
 
-    private double end(int axle, double arm, double h) {
-        return axle < k.axles.count ? arm * axleRate(axle, h) : 0;
+    private double end(Rotor rotor, double arm, double h) {
+        return arm == 0 ? 0 : arm * rate(rotor, h);
     }
 
-    private double extension(int i) {
-        BeltArrays b = k.belts;
-        int at = 6 * i;
-        return b.offset[i]
-                + b.row[at] * k.xb
-                + b.row[at + 1] * k.yb
-                + b.row[at + 2] * k.th
-                + b.row[at + 3] * k.xc
-                + b.row[at + 4] * k.yc
-                + b.row[at + 5] * k.tc
-                + b.startArm[i] * k.angle[b.startAxle[i]]
-                + b.endArm[i] * k.angle[b.endAxle[i]];
+    private double extension(BeltSpring s) {
+        return s.offset
+                + s.g0 * k.bridge.x
+                + s.g1 * k.bridge.y
+                + s.g2 * k.bridge.yaw
+                + s.g3 * k.carriage.x
+                + s.g4 * k.carriage.y
+                + s.g5 * k.carriage.yaw
+                + s.startArm * s.start.angle
+                + s.endArm * s.end.angle;
     }
 
-    private double stiffness(int i) {
-        BeltArrays b = k.belts;
-        double y = k.yb - k.model.bridge().centreY();
-        return b.ea[i] / (b.length0[i] + b.lengthX[i] * k.carriagePlace + b.lengthY[i] * y);
+    private double stiffness(BeltSpring s) {
+        return s.ea / s.length(k.carriagePlace(), k.bridge.y + k.oby);
     }
 
     /** Work of the turning fields so far [J]. */

@@ -61,7 +61,7 @@ public record ErrorSplit(
                 new Offset(k.toolX() - x - model.tool().x(), k.toolY() - y - model.tool().y());
         double square = model.bridgeGuide().squareness();
         double free = model.bridgeGuide().freeYaw();
-        double beyond = k.th - square;
+        double beyond = k.bridge.yaw - square;
         double play = Math.max(-free, Math.min(free, beyond));
         Offset perSkew = perSkew(k, x);
         Offset lag = lag(k);
@@ -69,9 +69,10 @@ public record ErrorSplit(
         Offset skewPlay = scaled(perSkew, play);
         Offset skewFlex = scaled(perSkew, beyond - play);
         double[] beam = beam(k);
-        double twist = k.tc - k.th;
+        double twist = k.carriage.yaw - k.bridge.yaw;
         double lift = liftOff(k);
-        Offset give = new Offset(k.xb + bridgeX(k) - bridgeY(k) * k.th, lift - beam[0]);
+        Offset give =
+                new Offset(k.bridge.x + bridgeX(k) - bridgeY(k) * k.bridge.yaw, lift - beam[0]);
         double ty = model.tool().y();
         double tx = model.tool().x();
         Offset bending = new Offset(-ty * beam[1], beam[0] + tx * beam[1]);
@@ -98,19 +99,22 @@ public record ErrorSplit(
 
     /** Lift-off c of the carriage from the guide line, the bridge taken as straight [m]. */
     private static double liftOff(GantryKernel k) {
-        double originY = k.yc - k.model.carriage().centreY() - k.model.carriage().centreX() * k.tc;
-        double bridge = k.yb + bridgeY(k) + bridgeX(k) * k.th;
-        return originY - bridge - k.carriagePlace * k.th;
+        double originY =
+                k.carriage.y
+                        - k.model.carriage().centreY()
+                        - k.model.carriage().centreX() * k.carriage.yaw;
+        double bridge = k.bridge.y + bridgeY(k) + bridgeX(k) * k.bridge.yaw;
+        return originY - bridge - k.carriagePlace() * k.bridge.yaw;
     }
 
     /** Deflection and slope of the beam at the carriage [m, rad]. */
     private static double[] beam(GantryKernel k) {
         double w = k.model.bridgeGuide().halfSpan();
-        double a = w + k.carriagePlace;
-        double b = w - k.carriagePlace;
+        double a = w + k.carriagePlace();
+        double b = w - k.carriagePlace();
         double f = 1 / (3 * k.model.beam() * 2 * w);
-        double n = k.carriageForce;
-        double m = k.carriageMoment;
+        double n = k.carriageForce();
+        double m = k.carriageMoment();
         return new double[] {
             f * (a * a * b * b * n + a * b * (b - a) * m),
             f * (a * b * (b - a) * n + (a * a - a * b + b * b) * 2 * w * m)
@@ -124,8 +128,9 @@ public record ErrorSplit(
     private static Offset lag(GantryKernel k) {
         double x = 0;
         double y = 0;
-        for (int m = 0; m < k.axles.motors; m++) {
-            double behind = k.angle[k.axles.motorAxle[m]] - k.command[m];
+        for (int m = 0; m < k.axles.motors.length; m++) {
+            FieldMotor motor = k.axles.motors[m];
+            double behind = -k.lag(motor) / motor.poles;
             x += k.relation.xPerAngle(m) * behind;
             y += k.relation.yPerAngle(m) * behind;
         }
@@ -141,8 +146,8 @@ public record ErrorSplit(
         double kyt = 0;
         double[] row = new double[BeltSystem.POSE_COLUMNS + k.system.axleNames().size()];
         k.system.place(0, k.bridgePlace(), 0, x, k.bridgePlace(), 0);
-        for (int i = 0; i < k.belts.count; i++) {
-            if (k.tension[i] > 0) {
+        for (int i = 0; i < k.sections(); i++) {
+            if (k.tension(i) > 0) {
                 k.system.gradient(i, row);
                 double gx = row[3];
                 double gy = row[1] + row[4];

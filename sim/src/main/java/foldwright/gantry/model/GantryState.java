@@ -2,8 +2,9 @@
 package foldwright.gantry.model;
 
 import foldwright.gantry.route.Pose;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * One instant of a gantry, for reports and pictures.
@@ -42,28 +43,24 @@ public record GantryState(
      */
     public static GantryState of(GantryKernel k, double x, double y) {
         GantryModel m = k.model;
-        double bx = k.xb - m.bridge().centreX() + m.bridge().centreY() * k.th;
-        double by = k.yb - m.bridge().centreY() - m.bridge().centreX() * k.th;
-        double cx = k.xc - m.carriage().centreX() + m.carriage().centreY() * k.tc;
-        double cy = k.yc - m.carriage().centreY() - m.carriage().centreX() * k.tc;
+        double bx = k.bridge.x - m.bridge().centreX() + m.bridge().centreY() * k.bridge.yaw;
+        double by = k.bridge.y - m.bridge().centreY() - m.bridge().centreX() * k.bridge.yaw;
+        double cx = k.carriage.x - m.carriage().centreX() + m.carriage().centreY() * k.carriage.yaw;
+        double cy = k.carriage.y - m.carriage().centreY() - m.carriage().centreX() * k.carriage.yaw;
         return new GantryState(
-                new Pose(bx, by, k.th, cx, cy, k.tc),
-                k.th,
-                k.th * m.span(),
+                new Pose(bx, by, k.bridge.yaw, cx, cy, k.carriage.yaw),
+                k.bridge.yaw,
+                k.bridge.yaw * m.span(),
                 ErrorSplit.of(k, x, y),
-                list(k.tension, k.belts.count),
-                list(k.angle, k.axles.count),
-                list(k.motorTorque, k.axles.motors),
-                k.guideMoment,
+                list(k.sections(), k::tension),
+                list(k.axles.rotors.length, i -> k.axles.rotors[i].angle),
+                list(k.motors(), k::motorTorque),
+                k.guideMoment(),
                 BlockLoads.of(k));
     }
 
-    private static List<Double> list(double[] values, int count) {
-        List<Double> list = new ArrayList<>(count);
-        for (int i = 0; i < count; i++) {
-            list.add(values[i]);
-        }
-        return list;
+    private static List<Double> list(int count, IntToDoubleFunction value) {
+        return IntStream.range(0, count).mapToDouble(value).boxed().toList();
     }
 
     /** Smallest tension of all sections [N]. */

@@ -62,8 +62,8 @@ public record Stability(double highest, double step, int halvings) {
             k.addToEntry(0, 3, -GantryKernel.STICK);
             k.addToEntry(3, 0, -GantryKernel.STICK);
         }
-        for (int a = 0; a < kernel.axles.count; a++) {
-            k.addToEntry(6 + a, 6 + a, kernel.axles.stick[a]);
+        for (int a = 0; a < kernel.axles.rotors.length; a++) {
+            k.addToEntry(6 + a, 6 + a, kernel.axles.rotors[a].stick);
         }
     }
 }

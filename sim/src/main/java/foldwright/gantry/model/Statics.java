@@ -47,19 +47,22 @@ public final class Statics {
     private final double[] arm;
     private final int size;
     private final ActiveTangent tangent;
+    private final StaticForces forces;
+    private final MirrorAxles mirror;
     private double[] trace;
-    private Load load = Load.NONE;
 
     public Statics(GantryModel model, Hold hold) {
         kernel = new GantryKernel(model.frictionless());
         this.hold = hold;
         int from = hold == Hold.FIELDS ? 0 : model.motors().size();
-        freeAxles = new int[Math.max(0, kernel.axles.count - from)];
+        freeAxles = new int[Math.max(0, kernel.axles.rotors.length - from)];
         for (int i = 0; i < freeAxles.length; i++) {
             freeAxles[i] = from + i;
         }
         size = 6 + freeAxles.length;
         tangent = new ActiveTangent(kernel, freeAxles);
+        forces = new StaticForces(kernel, freeAxles, tangent.tether());
+        mirror = new MirrorAxles(kernel.axles.rotors, freeAxles, 6);
         arm = new double[freeAxles.length];
         for (int i = 0; i < arm.length; i++) {
             arm[i] = largestArm(freeAxles[i]);
@@ -68,14 +71,11 @@ public final class Statics {
 
     /** Way of belt a radian of an axle, to turn a small way into a small angle [m/rad]. */
     private double largestArm(int axle) {
+        Rotor rotor = kernel.axles.rotors[axle];
         double largest = 0;
-        for (int s = 0; s < kernel.belts.count; s++) {
-            if (kernel.belts.startAxle[s] == axle) {
-                largest = Math.max(largest, Math.abs(kernel.belts.startArm[s]));
-            }
-            if (kernel.belts.endAxle[s] == axle) {
-                largest = Math.max(largest, Math.abs(kernel.belts.endArm[s]));
-            }
+        for (BeltSpring s : kernel.belts.springs) {
+            largest = s.start == rotor ? Math.max(largest, Math.abs(s.startArm)) : largest;
+            largest = s.end == rotor ? Math.max(largest, Math.abs(s.endArm)) : largest;
         }
         return largest > 0 ? largest : 1;
     }
@@ -94,27 +94,27 @@ public final class Statics {
      *     left over
      */
     public GantryState settle(double x, double y, Load newLoad) {
-        load = newLoad;
+        forces.load(newLoad);
         kernel.stand(x, y);
         if (trace == null) {
             trace = closedDiagonal();
         }
         newton();
         kernel.evaluate(0);
-        kernel.axc = load.ax();
-        kernel.ayc = load.ay();
+        kernel.carriage.ax = newLoad.ax();
+        kernel.carriage.ay = newLoad.ay();
         return GantryState.of(kernel, x, y);
     }
 
     private void newton() {
-        double[] q = toRelative(read());
-        double[] f = relativeForce(q);
+        double[] q = forces.relative(forces.read());
+        double[] f = forces.inRelative(q);
         double work = 0;
         double share = FIRST_TRACE;
         for (int i = 0; i < ITERATIONS; i++) {
             if (i < RENEWALS) {
                 kernel.renewBelts();
-                f = relativeForce(q);
+                f = forces.inRelative(q);
             }
             double[] dir = direction(f, share);
             double t = lineSearch(q, dir, f);
@@ -124,7 +124,7 @@ public final class Statics {
                 q[d] += t * dir[d];
                 moved = Math.max(moved, Math.abs(t * dir[d]));
             }
-            f = relativeForce(q);
+            f = forces.inRelative(q);
             work = leftOver(f);
             if ((moved < DONE && work < 1e-6) || work < 1e-11) {
                 break;
@@ -137,7 +137,7 @@ public final class Statics {
 
     /** Whether what is left over is no more than rounding of the places times the stiffness. */
     private boolean balanced(double[] q, double[] f) {
-        double ulp = Math.ulp(Math.abs(kernel.yc) + Math.abs(kernel.xc));
+        double ulp = Math.ulp(Math.abs(kernel.carriage.y) + Math.abs(kernel.carriage.x));
         for (int d = 0; d < size; d++) {
             double rounding = d < 6 ? 64 * ulp * trace[d] : 64 * Math.ulp(q[d]) * trace[d];
             if (Math.abs(f[d]) > 1e-5 + rounding) {
@@ -147,55 +147,23 @@ public final class Statics {
         return true;
     }
 
-    /**
-     * Bridge place and yaw, then the carriage on the bridge: along s, across c, twist. In these, a
-     * bridge that swings within its play takes the carriage along, and the problem stays convex.
-     */
-    private double[] toRelative(double[] q) {
-        GantryKernel k = kernel;
-        double[] z = q.clone();
-        z[3] = q[3] + k.ocx - k.ocy * q[5] - q[0] - k.obx + k.oby * q[2];
-        z[4] = q[4] + k.ocy + k.ocx * q[5] - q[1] - k.oby - k.obx * q[2] - z[3] * q[2];
-        z[5] = q[5] - q[2];
-        return z;
-    }
-
-    private double[] relativeForce(double[] z) {
-        GantryKernel k = kernel;
-        double[] q = z.clone();
-        q[5] = z[2] + z[5];
-        q[3] = z[3] - k.ocx + k.ocy * q[5] + z[0] + k.obx - k.oby * z[2];
-        q[4] = z[4] - k.ocy - k.ocx * q[5] + z[1] + k.oby + k.obx * z[2] + z[3] * z[2];
-        double[] f = force(q);
-        double[] r = f.clone();
-        r[0] = f[0] + f[3];
-        r[1] = f[1] + f[4];
-        r[2] = f[2] + f[5] + f[3] * (k.ocy - k.oby) + f[4] * (k.obx - k.ocx + z[3]);
-        r[3] = f[3] + f[4] * z[2];
-        r[5] = f[5] + f[3] * k.ocy - f[4] * k.ocx;
-        double[] tether = tangent.tether();
-        r[0] -= tether[0] * (z[0] + k.obx);
-        r[2] -= tether[2] * (z[2] - k.squareness);
-        r[4] -= tether[4] * z[4];
-        r[5] -= tether[5] * z[5];
-        return r;
-    }
-
     /** Newton direction; rows and columns are scaled to a unit diagonal of the closed guides. */
     private double[] direction(double[] f, double share) {
         RealMatrix k = tangent.at();
         RealVector right = new ArrayRealVector(size);
+        double[] scale = Arrays.stream(trace).map(t -> 1 / Math.sqrt(t)).toArray();
         for (int r = 0; r < size; r++) {
-            double scaleR = 1 / Math.sqrt(trace[r]);
-            right.setEntry(r, f[r] * scaleR);
+            right.setEntry(r, f[r] * scale[r]);
             for (int c = 0; c < size; c++) {
-                k.multiplyEntry(r, c, scaleR / Math.sqrt(trace[c]));
+                k.multiplyEntry(r, c, scale[r] * scale[c]);
             }
             k.addToEntry(r, r, share);
         }
+        mirror.halves(k, right);
         double[] dir = new LUDecomposition(k).getSolver().solve(right).toArray();
+        mirror.wholes(dir);
         for (int r = 0; r < size; r++) {
-            dir[r] /= Math.sqrt(trace[r]);
+            dir[r] *= scale[r];
         }
         return dir;
     }
@@ -231,7 +199,7 @@ public final class Statics {
 
     /** Share of the step at which the work along it vanishes, at most 1. */
     private double lineSearch(double[] q, double[] dir, double[] f) {
-        double start = dot(dir, f);
+        double start = mirror.dot(dir, f);
         if (along(q, dir, 1) >= -1e-3 * Math.abs(start)) {
             return 1;
         }
@@ -253,15 +221,7 @@ public final class Statics {
         for (int d = 0; d < size; d++) {
             at[d] += t * dir[d];
         }
-        return dot(dir, relativeForce(at));
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
+        return mirror.dot(dir, forces.inRelative(at));
     }
 
     private double[] closedDiagonal() {
@@ -284,54 +244,6 @@ public final class Statics {
         return diagonal;
     }
 
-    private double[] read() {
-        double[] q = new double[size];
-        q[0] = kernel.xb;
-        q[1] = kernel.yb;
-        q[2] = kernel.th;
-        q[3] = kernel.xc;
-        q[4] = kernel.yc;
-        q[5] = kernel.tc;
-        for (int i = 0; i < freeAxles.length; i++) {
-            q[6 + i] = kernel.angle[freeAxles[i]];
-        }
-        return q;
-    }
-
-    private double[] force(double[] q) {
-        GantryKernel k = kernel;
-        k.xb = q[0];
-        k.yb = q[1];
-        k.th = q[2];
-        k.xc = q[3];
-        k.yc = q[4];
-        k.tc = q[5];
-        for (int i = 0; i < freeAxles.length; i++) {
-            k.angle[freeAxles[i]] = q[6 + i];
-        }
-        k.evaluate(0);
-        double fx = load.carriageFriction();
-        double fy = load.railFriction();
-        BodyMass b = k.model.bridge();
-        BodyMass c = k.model.carriage();
-        double leverX = k.model.tool().x() - c.centreX();
-        double leverY = k.model.tool().y() - c.centreY();
-        double[] f = new double[size];
-        f[0] = k.fxb + fx;
-        f[1] = k.fyb - k.massYb * load.ay() - fy;
-        f[2] = k.fth + fx * b.centreY() + fy * b.centreX();
-        f[3] = k.fxc - k.massXc * load.ax() - fx + load.toolX();
-        f[4] = k.fyc - k.massYc * load.ay() + load.toolY();
-        f[5] = k.ftc - fx * c.centreY() + leverX * load.toolY() - leverY * load.toolX();
-        for (int i = 0; i < freeAxles.length; i++) {
-            int a = freeAxles[i];
-            double speedUp =
-                    k.relation.anglePerX(a) * load.ax() + k.relation.anglePerY(a) * load.ay();
-            f[6 + i] = k.torque[a] - k.axles.inertia[a] * speedUp;
-        }
-        return f;
-    }
-
     /** Minus the derivative of the forces, by central differences [N/m, N m/rad]. */
     private RealMatrix difference(double[] q) {
         RealMatrix k = new Array2DRowRealMatrix(size, size);
@@ -341,13 +253,13 @@ public final class Statics {
             double h = d < 6 ? STEP : STEP / arm[d - 6];
             up[d] += h;
             down[d] -= h;
-            double[] fUp = force(up);
-            double[] fDown = force(down);
+            double[] fUp = forces.at(up);
+            double[] fDown = forces.at(down);
             for (int r = 0; r < size; r++) {
                 k.setEntry(r, d, (fDown[r] - fUp[r]) / (2 * h));
             }
         }
-        force(q);
+        forces.at(q);
         return k;
     }
 
@@ -356,20 +268,20 @@ public final class Statics {
      * axles, forces of the load included [N/m, N m/rad].
      */
     RealMatrix stiffness() {
-        return difference(read());
+        return difference(forces.read());
     }
 
     /** Masses in the order of {@link #stiffness()} [kg, kg m2]. */
     double[] masses() {
         double[] m = new double[size];
-        m[0] = kernel.massXb;
-        m[1] = kernel.massYb;
-        m[2] = kernel.inertiaB;
-        m[3] = kernel.massXc;
-        m[4] = kernel.massYc;
-        m[5] = kernel.inertiaC;
+        m[0] = kernel.bridge.massX;
+        m[1] = kernel.bridge.massY;
+        m[2] = kernel.bridge.inertia;
+        m[3] = kernel.carriage.massX;
+        m[4] = kernel.carriage.massY;
+        m[5] = kernel.carriage.inertia;
         for (int i = 0; i < freeAxles.length; i++) {
-            m[6 + i] = kernel.axles.inertia[freeAxles[i]];
+            m[6 + i] = kernel.axles.rotors[freeAxles[i]].inertia;
         }
         return m;
     }

@@ -9,6 +9,7 @@ final class EventWatch {
     private final GantryKernel kernel;
     private final ToothHold teeth;
     private final boolean[] slack;
+    private boolean anySlack;
     private boolean climbing;
     private boolean slipping;
     private long slackSpells;
@@ -28,15 +29,11 @@ final class EventWatch {
     }
 
     void look(long line) {
-        double least = kernel.tension(0);
-        double most = least;
-        for (int i = 1; i < slack.length; i++) {
-            double t = kernel.tension(i);
-            least = t < least ? t : least;
-            most = t > most ? t : most;
-        }
-        if (least <= 0 || leastTension <= 0) {
+        double least = kernel.leastTension();
+        double most = kernel.mostTension();
+        if (least <= 0 || anySlack) {
             countSlack(line);
+            anySlack = least <= 0;
         }
         leastTension = least < leastTension ? least : leastTension;
         mostTension = most > mostTension ? most : mostTension;

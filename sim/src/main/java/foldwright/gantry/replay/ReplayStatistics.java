@@ -25,9 +25,9 @@ public final class ReplayStatistics {
     private final Channel error;
     private final ErrorMap map;
     private final EventWatch events;
-    private final double[] motors;
     private long added;
-    private double largestOff;
+    private double largestOff2;
+    private double worstOff2 = -1;
     private double guideMoment;
     private double carriageForce;
     private double carriageMoment;
@@ -44,7 +44,6 @@ public final class ReplayStatistics {
         error = new Channel(size);
         map = new ErrorMap(kernel.model().layout().travel());
         events = new EventWatch(kernel);
-        motors = new double[kernel.motors()];
     }
 
     /**
@@ -57,28 +56,33 @@ public final class ReplayStatistics {
         GantryKernel k = kernel;
         double dx = k.toolX() - x - toolX;
         double dy = k.toolY() - y - toolY;
-        double off = Math.sqrt(dx * dx + dy * dy);
-        keep(skew, k.skew() * span, time, line, x, y);
+        double off2 = dx * dx + dy * dy;
+        double ends = k.skew() * span;
+        keep(skew, ends, time, line, x, y);
         keep(errorX, dx, time, line, x, y);
         keep(errorY, dy, time, line, x, y);
-        keep(error, off, time, line, x, y);
-        largestOff = off > largestOff ? off : largestOff;
-        if ((++added & EVERY) == 0) {
-            map.add(x, y, largestOff);
-            largestOff = 0;
-            events.lookAtTeeth(line);
-            skew.count(k.skew() * span);
-            errorX.count(dx);
-            errorY.count(dy);
-            error.count(off);
+        largestOff2 = off2 > largestOff2 ? off2 : largestOff2;
+        if (off2 > worstOff2) {
+            worstOff2 = off2;
+            keep(error, Math.sqrt(off2), time, line, x, y);
         }
         events.look(line);
-        for (int m = 0; m < motors.length; m++) {
-            motors[m] = larger(motors[m], k.motorTorque(m));
-        }
         guideMoment = larger(guideMoment, k.guideMoment());
         carriageForce = larger(carriageForce, k.carriageForce());
         carriageMoment = larger(carriageMoment, k.carriageMoment());
+        if ((++added & EVERY) == 0) {
+            count(ends, dx, dy, Math.sqrt(off2));
+            map.add(x, y, Math.sqrt(largestOff2));
+            largestOff2 = 0;
+            events.lookAtTeeth(line);
+        }
+    }
+
+    private void count(double ends, double dx, double dy, double off) {
+        skew.count(ends);
+        errorX.count(dx);
+        errorY.count(dy);
+        error.count(off);
     }
 
     private static double larger(double size, double value) {
@@ -101,8 +105,8 @@ public final class ReplayStatistics {
     ReplayResult result(double duration, long steps, Stability stability) {
         ReplayEvents seen = events.result(stability.step());
         List<Double> torques = new ArrayList<>();
-        for (double t : motors) {
-            torques.add(t);
+        for (int m = 0; m < kernel.motors(); m++) {
+            torques.add(kernel.peakTorque(m));
         }
         return new ReplayResult(
                 duration,

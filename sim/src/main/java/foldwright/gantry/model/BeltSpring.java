@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.model;
+
+import static java.lang.Math.fma;
+
+import foldwright.gantry.route.Section;
+
+/**
+ * A section of belt as a spring that only pulls: extension = offset + row.q + arms.angles, length =
+ * l0 + lx s + ly y. Row columns are bridge x, y, yaw, carriage x, y, yaw, of the centres of mass.
+ */
+final class BeltSpring {
+    final int index;
+    final Rotor start;
+    final Rotor end;
+    final double startArm;
+    final double endArm;
+    final double pretension;
+    final double ea;
+    double length0;
+    double lengthX;
+    double lengthY;
+    double offset;
+    double g0;
+    double g1;
+    double g2;
+    double g3;
+    double g4;
+    double g5;
+
+    /** Tension at the last evaluation [N]. */
+    double tension;
+
+    BeltSpring(int index, Section section, double pretension, double ea, RotorSet rotors) {
+        this.index = index;
+        this.pretension = pretension;
+        this.ea = ea;
+        // Ends without an axle turn with a rotor that stands still.
+        boolean starts = section.startAxle() >= 0;
+        boolean ends = section.endAxle() >= 0;
+        start = starts ? rotors.rotors[section.startAxle()] : rotors.still;
+        end = ends ? rotors.rotors[section.endAxle()] : rotors.still;
+        startArm = starts ? section.startArm() : 0;
+        endArm = ends ? section.endArm() : 0;
+    }
+
+    /** Sets tension for a place and gives it [N]; adds its torque to the rotors of both ends. */
+    double pull(DampedPlace d) {
+        double even = fma(g4, d.yc, fma(g1, d.yb, offset));
+        double odd = fma(g0, d.xb, g3 * d.xc) + fma(g2, d.th, g5 * d.tc);
+        double turn = startArm * start.damped + endArm * end.damped;
+        double length = fma(lengthX, d.s, fma(lengthY, d.y, length0));
+        double t = fma(ea / length, even + odd + turn, pretension);
+        t = t < 0 ? 0 : t;
+        tension = t;
+        start.torque -= t * startArm;
+        end.torque -= t * endArm;
+        return t;
+    }
+
+    /** Length of the belt that stretches [m]. */
+    double length(double s, double y) {
+        return length0 + lengthX * s + lengthY * y;
+    }
+}

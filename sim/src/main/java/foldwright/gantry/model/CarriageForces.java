@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.model;
+
+import static java.lang.Math.fma;
+
+/**
+ * Blocks, beam and friction between carriage and bridge. The place s along and the lift-off c
+ * across the bridge are bilinear, c = Y - y - s theta, with the exact gradient as force directions.
+ *
+ * <p>The beam is simply supported at the legs: under a force n and a moment m at s from its middle,
+ * with p = w^2 - s^2 and e = 1/(6 EI w), it gives e (p^2 n - 2 p s m) and turns by e (-2 p s n + 2
+ * w (w^2 + 3 s^2) m); the handbook formulas in a b = p, b - a = -2 s. It lies in series with the
+ * blocks, so the compliances add and the sum is inverted.
+ */
+final class CarriageForces {
+    // From the centres of mass of carriage and bridge to their origins [m].
+    private final double ocx;
+    private final double ocy;
+    private final double obx;
+    private final double oby;
+    private final double damping;
+    private final double lateralPlay;
+    private final double yawPlay;
+    private final double lateralCompliance;
+    private final double yawCompliance;
+    private final double flexibility;
+    private final double halfSpan;
+    private final double span2;
+    private final double friction;
+    private final double perLoad;
+
+    private double bristle;
+    private double force;
+    private double moment;
+    private double place;
+
+    CarriageForces(GantryModel model, IdlerLoad idlers) {
+        ocx = -model.carriage().centreX();
+        ocy = -model.carriage().centreY();
+        obx = -model.bridge().centreX();
+        oby = -model.bridge().centreY();
+        damping = model.damping().guide();
+        CarriageGuide guide = model.carriageGuide();
+        lateralPlay = guide.lateralPlay();
+        yawPlay = guide.yawPlay();
+        lateralCompliance = 1 / guide.lateralStiffness();
+        yawCompliance = 1 / guide.yawStiffness();
+        halfSpan = model.bridgeGuide().halfSpan();
+        span2 = halfSpan * halfSpan;
+        flexibility = 1 / (3 * model.beam() * 2 * halfSpan);
+        friction = guide.friction() + idlers.dragX();
+        perLoad = guide.frictionCoefficient();
+    }
+
+    void stand() {
+        bristle = 0;
+    }
+
+    void evaluate(MovingBody bridge, MovingBody carriage, double stick) {
+        double th = bridge.yaw;
+        double uth = bridge.uyaw;
+        double tc = carriage.yaw;
+        double utc = carriage.uyaw;
+        // s = Xo - Xg, c = Yo - Yg - s theta, and their rates
+        double s = fma(oby, th, fma(-ocy, tc, (carriage.x + ocx) - (bridge.x + obx)));
+        double us = fma(oby, uth, fma(-ocy, utc, carriage.ux - bridge.ux));
+        double arm = obx + s;
+        double c = fma(-arm, th, fma(ocx, tc, (carriage.y + ocy) - (bridge.y + oby)));
+        double uc = fma(-us, th, fma(-arm, uth, fma(ocx, utc, carriage.uy - bridge.uy)));
+        double dc = fma(damping, uc, beyond(c, lateralPlay));
+        double dpsi = fma(damping, utc - uth, beyond(tc - th, yawPlay));
+        double s2 = s * s;
+        double p = span2 - s2;
+        double ep = flexibility * p;
+        double c11 = fma(ep, p, lateralCompliance);
+        double c12 = -2 * ep * s;
+        double c22 = fma(2 * halfSpan * flexibility, fma(3, s2, span2), yawCompliance);
+        double inverse = 1 / fma(c11, c22, -c12 * c12);
+        double n = fma(c22, dc, -c12 * dpsi) * inverse;
+        double m = fma(c11, dpsi, -c12 * dc) * inverse;
+        force = n;
+        moment = m;
+        place = s;
+        double slide = fma(oby, bridge.vyaw, fma(-ocy, carriage.vyaw, carriage.vx - bridge.vx));
+        double f = LegForces.clip(fma(stick, slide, bristle), fma(perLoad, Math.abs(n), friction));
+        bristle = f;
+        double along = fma(n, th, -f);
+        carriage.fx += along;
+        bridge.fx -= along;
+        carriage.fy -= n;
+        bridge.fy += n;
+        carriage.moment -= fma(n, ocx, fma(along, ocy, m));
+        bridge.moment += fma(n, arm, fma(along, oby, m));
+    }
+
+    private static double beyond(double value, double free) {
+        return value > free ? value - free : value < -free ? value + free : 0;
+    }
+
+    /** Force and moment of blocks and beam in series for ways beyond play [N, N m]. */
+    double[] resistance(double across, double twist) {
+        double p = span2 - place * place;
+        double c11 = lateralCompliance + flexibility * p * p;
+        double c12 = -2 * flexibility * p * place;
+        double c22 = yawCompliance + 2 * halfSpan * flexibility * (span2 + 3 * place * place);
+        double det = c11 * c22 - c12 * c12;
+        return new double[] {
+            (c22 * across - c12 * twist) / det, (c11 * twist - c12 * across) / det
+        };
+    }
+
+    /** Way across and yaw of the carriage beyond play [m, rad]. */
+    double[] ways(MovingBody bridge, MovingBody carriage) {
+        return new double[] {
+            beyond(liftOff(bridge, carriage), lateralPlay),
+            beyond(carriage.yaw - bridge.yaw, yawPlay)
+        };
+    }
+
+    /** Way of the carriage across the bridge, for the place of the last evaluation [m]. */
+    double liftOff(MovingBody bridge, MovingBody carriage) {
+        return carriage.y + ocy + ocx * carriage.yaw - bridge.y - oby - (obx + place) * bridge.yaw;
+    }
+
+    double lateralPlay() {
+        return lateralPlay;
+    }
+
+    double yawPlay() {
+        return yawPlay;
+    }
+
+    double lateralCompliance() {
+        return lateralCompliance;
+    }
+
+    double yawCompliance() {
+        return yawCompliance;
+    }
+
+    /** Friction along the bridge at the last evaluation [N]. */
+    double bristle() {
+        return bristle;
+    }
+
+    /** Force across the bridge rail at the last evaluation [N]. */
+    double force() {
+        return force;
+    }
+
+    double moment() {
+        return moment;
+    }
+
+    /** Place along the bridge at the last evaluation [m]. */
+    double place() {
+        return place;
+    }
+
+    static final int SAVED = 4;
+
+    int save(double[] out, int at) {
+        out[at] = bristle;
+        out[at + 1] = force;
+        out[at + 2] = moment;
+        out[at + 3] = place;
+        return at + SAVED;
+    }
+
+    int restore(double[] in, int at) {
+        bristle = in[at];
+        force = in[at + 1];
+        moment = in[at + 2];
+        place = in[at + 3];
+        return at + SAVED;
+    }
+}

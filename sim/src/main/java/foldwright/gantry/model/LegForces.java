@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.model;
+
+import static java.lang.Math.fma;
+
+/** Blocks and friction of the two leg rails on the bridge. */
+final class LegForces {
+    private final LateralSpring firstLateral;
+    private final YawSpring firstYaw;
+    private final double squareness;
+    private final double damping;
+    private final double armLeft;
+    private final double armRight;
+    private final double frictionLeft;
+    private final double frictionRight;
+    private final double perLoad;
+
+    private double bristleLeft;
+    private double bristleRight;
+    private double yawMoment;
+
+    LegForces(GantryModel model, GuideSprings springs, IdlerLoad idlers) {
+        BridgeGuide guide = model.bridgeGuide();
+        firstLateral = springs.firstLateral();
+        firstYaw = springs.firstYaw();
+        squareness = guide.squareness();
+        damping = model.damping().guide();
+        armLeft = -model.bridge().centreX() - guide.halfSpan();
+        armRight = -model.bridge().centreX() + guide.halfSpan();
+        frictionLeft = guide.leftFriction() + idlers.dragY() / 2;
+        frictionRight = guide.rightFriction() + idlers.dragY() / 2;
+        perLoad = guide.frictionCoefficient();
+    }
+
+    void stand() {
+        bristleLeft = 0;
+        bristleRight = 0;
+    }
+
+    void evaluate(MovingBody bridge, double stick) {
+        double th = bridge.yaw;
+        double ux = bridge.ux;
+        double uth = bridge.uyaw;
+        double side = 0;
+        double moment = 0;
+        double left = 0;
+        double right = 0;
+        for (LateralSpring s = firstLateral; s != null; s = s.next) {
+            double lever = s.lever();
+            double f = s.force(s.way(bridge.x, th), damping * fma(-lever, uth, ux));
+            side += f;
+            moment = fma(f, lever, moment);
+            double size = Math.abs(f);
+            left += s.left ? size : 0;
+            right += s.left ? 0 : size;
+        }
+        double yaw = th - squareness;
+        for (YawSpring s = firstYaw; s != null; s = s.next) {
+            moment -= s.stiffness * fma(damping, uth, s.beyond(yaw));
+        }
+        yawMoment = moment;
+        double vy = bridge.vy;
+        double vth = bridge.vyaw;
+        double fl = fma(stick, fma(armLeft, vth, vy), bristleLeft);
+        double fr = fma(stick, fma(armRight, vth, vy), bristleRight);
+        fl = clip(fl, fma(perLoad, left, frictionLeft));
+        fr = clip(fr, fma(perLoad, right, frictionRight));
+        bristleLeft = fl;
+        bristleRight = fr;
+        bridge.fx -= side;
+        bridge.fy -= fl + fr;
+        bridge.moment += moment - (fl * armLeft + fr * armRight);
+    }
+
+    /** Nearest value within a limit to both sides; branches, for they are well predicted. */
+    static double clip(double value, double limit) {
+        return value > limit ? limit : value < -limit ? -limit : value;
+    }
+
+    /** Yaw moment of the blocks on the bridge at the last evaluation [N m]. */
+    double yawMoment() {
+        return yawMoment;
+    }
+
+    /** Power of the rails' friction for a velocity of the bridge [W]. */
+    double frictionPower(double uy, double uyaw) {
+        return bristleLeft * (uy + armLeft * uyaw) + bristleRight * (uy + armRight * uyaw);
+    }
+
+    static final int SAVED = 3;
+
+    int save(double[] out, int at) {
+        out[at] = bristleLeft;
+        out[at + 1] = bristleRight;
+        out[at + 2] = yawMoment;
+        return at + SAVED;
+    }
+
+    int restore(double[] in, int at) {
+        bristleLeft = in[at];
+        bristleRight = in[at + 1];
+        yawMoment = in[at + 2];
+        return at + SAVED;
+    }
+}

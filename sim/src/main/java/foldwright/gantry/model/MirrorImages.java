@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.model;
+
+/**
+ * Finds sections of belt that are each other's mirror image across the middle line x = 0, and gives
+ * them the same digits, which differ in the last place because a route is summed in list order.
+ * Where a machine is its own mirror image, a mirrored toolpath then gives the mirrored run to the
+ * last bit.
+ */
+final class MirrorImages {
+    private static final double SAME = 1e-9;
+
+    private final BeltSpring[] springs;
+    private final int[] partner;
+
+    MirrorImages(BeltSpring[] springs) {
+        this.springs = springs;
+        partner = new int[springs.length];
+        for (int i = 0; i < springs.length; i++) {
+            partner[i] = -1;
+        }
+        for (int i = 0; i < springs.length; i++) {
+            for (int j = i; j < springs.length && partner[i] < 0; j++) {
+                if (partner[j] < 0 && mirrored(springs[i], springs[j])) {
+                    partner[i] = j;
+                    partner[j] = i;
+                }
+            }
+        }
+    }
+
+    private static boolean mirrored(BeltSpring a, BeltSpring b) {
+        return same(a.g0, -b.g0)
+                && same(a.g1, b.g1)
+                && same(a.g2, -b.g2)
+                && same(a.g3, -b.g3)
+                && same(a.g4, b.g4)
+                && same(a.g5, -b.g5)
+                && same(a.offset, b.offset)
+                && same(a.length0, b.length0)
+                && same(a.lengthX, -b.lengthX)
+                && same(a.lengthY, b.lengthY)
+                && a.pretension == b.pretension
+                && a.ea == b.ea
+                && (ends(a.start, a.startArm, b.end, b.endArm)
+                                && ends(a.end, a.endArm, b.start, b.startArm)
+                        || ends(a.start, a.startArm, b.start, b.startArm)
+                                && ends(a.end, a.endArm, b.end, b.endArm));
+    }
+
+    private static boolean ends(Rotor a, double armA, Rotor b, double armB) {
+        if (armA == 0 || armB == 0) {
+            return armA == armB;
+        }
+        double sense = Math.signum(armA * armB);
+        return same(armA, sense * armB)
+                && same(a.perX, -sense * b.perX)
+                && same(a.perY, sense * b.perY);
+    }
+
+    private static boolean same(double a, double b) {
+        return Math.abs(a - b) <= SAME * Math.max(1, Math.abs(a));
+    }
+
+    /**
+     * Chains the sections, pairs before those alone.
+     *
+     * @param equalise whether mirror images are given the same digits
+     */
+    BeltPair pairs(boolean equalise) {
+        for (int i = 0; i < springs.length; i++) {
+            if (partner[i] >= 0) {
+                joinRotors(springs[i], springs[partner[i]]);
+            }
+        }
+        BeltPair chain = null;
+        for (int i = springs.length - 1; i >= 0; i--) {
+            if (partner[i] == i || partner[i] < 0) {
+                chain = link(springs[i], null, chain);
+                if (equalise && partner[i] == i) {
+                    centre(springs[i]);
+                }
+            }
+        }
+        for (int i = springs.length - 1; i >= 0; i--) {
+            if (partner[i] > i) {
+                chain = link(springs[i], springs[partner[i]], chain);
+                if (equalise) {
+                    copy(springs[i], springs[partner[i]]);
+                }
+            }
+        }
+        return chain;
+    }
+
+    /** Tells the rotors at both ends which rotor is their image, and whether it turns alike. */
+    private static void joinRotors(BeltSpring a, BeltSpring b) {
+        boolean crosswise = ends(a.start, a.startArm, b.end, b.endArm);
+        join(a.start, a.startArm, crosswise ? b.end : b.start, crosswise ? b.endArm : b.startArm);
+        join(a.end, a.endArm, crosswise ? b.start : b.end, crosswise ? b.startArm : b.endArm);
+    }
+
+    private static void join(Rotor a, double armA, Rotor b, double armB) {
+        if (armA != 0 && a != b && a.inertia == b.inertia && a.drag == b.drag) {
+            a.image = b;
+            a.imageSense = Math.signum(armA * armB);
+            b.image = a;
+            b.imageSense = a.imageSense;
+        }
+    }
+
+    private static BeltPair link(BeltSpring a, BeltSpring b, BeltPair next) {
+        BeltPair pair = new BeltPair(a, b);
+        pair.next = next;
+        return pair;
+    }
+
+    private static void copy(BeltSpring from, BeltSpring to) {
+        to.g0 = -from.g0;
+        to.g1 = from.g1;
+        to.g2 = -from.g2;
+        to.g3 = -from.g3;
+        to.g4 = from.g4;
+        to.g5 = -from.g5;
+        to.offset = from.offset;
+        to.length0 = from.length0;
+        to.lengthX = -from.lengthX;
+        to.lengthY = from.lengthY;
+    }
+
+    /** A section that is its own image has nothing in it that would change its sign. */
+    private static void centre(BeltSpring s) {
+        s.g0 = 0;
+        s.g2 = 0;
+        s.g3 = 0;
+        s.g5 = 0;
+        s.lengthX = 0;
+    }
+
+    /** Gives rotors that turn as mirror images of each other the same digits of their turns. */
+    static void equalise(Rotor[] rotors) {
+        for (Rotor r : rotors) {
+            r.perX = Math.abs(r.perX) < SAME * Math.abs(r.perY) ? 0 : r.perX;
+            r.perY = Math.abs(r.perY) < SAME * Math.abs(r.perX) ? 0 : r.perY;
+        }
+        for (int i = 0; i < rotors.length; i++) {
+            for (int j = i + 1; j < rotors.length; j++) {
+                Rotor a = rotors[i];
+                Rotor b = rotors[j];
+                for (int sense = -1; sense <= 1; sense += 2) {
+                    if (same(b.perX, -sense * a.perX) && same(b.perY, sense * a.perY)) {
+                        b.perX = -sense * a.perX;
+                        b.perY = sense * a.perY;
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.model;
+
+/** An axle that turns by itself: motor, shaft end, or idler that is a state. */
+final class Rotor {
+    /** Stiffness of a sticking bearing a unit of inertia: a stick frequency of 1500 rad/s. */
+    private static final double STICK = 1500.0 * 1500.0;
+
+    final double inertia;
+    final double perInertia;
+    final double drag;
+    final double stick;
+
+    /** Turn a way of the carriage along the bridge and of the bridge along the rails [rad/m]. */
+    double perX;
+
+    double perY;
+
+    // State: angle at n, rate at n - 1/2 before the step, acceleration at n.
+    double angle;
+    double rate;
+    double acceleration;
+    double bristle;
+
+    // Results of the last evaluation.
+    double torque;
+    double predicted;
+
+    /** Angle ahead by the belts' damping time. */
+    double damped;
+
+    /** The rotor that is its mirror image across x = 0, and 1 where both turn alike; or null. */
+    Rotor image;
+
+    double imageSense;
+
+    /** The next rotor of the machine: a chain is walked faster than an array of two. */
+    Rotor next;
+
+    Rotor(double inertia, double drag) {
+        this.inertia = inertia;
+        this.drag = drag;
+        perInertia = 1 / inertia;
+        stick = STICK * inertia;
+    }
+
+    /** Stands still at an angle [rad]. */
+    void stand(double newAngle) {
+        angle = newAngle;
+        rate = 0;
+        acceleration = 0;
+        bristle = 0;
+    }
+
+    /** Friction of the bearing and the velocity at n, for a step of h. */
+    void evaluate(double h, double beltDamping) {
+        double w = rate + 0.5 * h * acceleration;
+        predicted = w;
+        damped = angle + beltDamping * w;
+        double f = bristle + stick * h * rate;
+        f = f > drag ? drag : f < -drag ? -drag : f;
+        bristle = f;
+        torque = -f;
+    }
+
+    void advance(double h) {
+        double a = torque * perInertia;
+        acceleration = a;
+        double w = rate + h * a;
+        rate = w;
+        angle += h * w;
+    }
+}

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.gantry.model;
+
+/**
+ * What is left over of forces at a place under a steady load, from the kernel's own forces; inertia
+ * enters as forces against the acceleration (d'Alembert).
+ */
+final class StaticForces {
+    private final GantryKernel k;
+    private final int[] freeAxles;
+    private final int size;
+    private final double[] tether;
+    private Load load = Load.NONE;
+
+    StaticForces(GantryKernel kernel, int[] freeAxles, double[] tether) {
+        k = kernel;
+        this.freeAxles = freeAxles;
+        this.tether = tether;
+        size = 6 + freeAxles.length;
+    }
+
+    void load(Load newLoad) {
+        load = newLoad;
+    }
+
+    /** Coordinates where the kernel stands: bridge, carriage, free axles. */
+    double[] read() {
+        double[] q = new double[size];
+        q[0] = k.bridge.x;
+        q[1] = k.bridge.y;
+        q[2] = k.bridge.yaw;
+        q[3] = k.carriage.x;
+        q[4] = k.carriage.y;
+        q[5] = k.carriage.yaw;
+        for (int i = 0; i < freeAxles.length; i++) {
+            q[6 + i] = k.axles.rotors[freeAxles[i]].angle;
+        }
+        return q;
+    }
+
+    /** Leaves the kernel at a place and gives the forces over its coordinates [N, N m]. */
+    double[] at(double[] q) {
+        k.bridge.x = q[0];
+        k.bridge.y = q[1];
+        k.bridge.yaw = q[2];
+        k.carriage.x = q[3];
+        k.carriage.y = q[4];
+        k.carriage.yaw = q[5];
+        for (int i = 0; i < freeAxles.length; i++) {
+            k.axles.rotors[freeAxles[i]].angle = q[6 + i];
+        }
+        k.evaluate(0);
+        double fx = load.carriageFriction();
+        double fy = load.railFriction();
+        BodyMass b = k.model.bridge();
+        BodyMass c = k.model.carriage();
+        double leverX = k.model.tool().x() - c.centreX();
+        double leverY = k.model.tool().y() - c.centreY();
+        double[] f = new double[size];
+        f[0] = k.bridge.fx + fx;
+        f[1] = k.bridge.fy - k.bridge.massY * load.ay() - fy;
+        f[2] = k.bridge.moment + fx * b.centreY() + fy * b.centreX();
+        f[3] = k.carriage.fx - k.carriage.massX * load.ax() - fx + load.toolX();
+        f[4] = k.carriage.fy - k.carriage.massY * load.ay() + load.toolY();
+        f[5] = k.carriage.moment - fx * c.centreY() + leverX * load.toolY() - leverY * load.toolX();
+        for (int i = 0; i < freeAxles.length; i++) {
+            int a = freeAxles[i];
+            double speedUp =
+                    k.relation.anglePerX(a) * load.ax() + k.relation.anglePerY(a) * load.ay();
+            f[6 + i] = k.axles.rotors[a].torque - k.axles.rotors[a].inertia * speedUp;
+        }
+        return f;
+    }
+
+    /**
+     * Bridge place and yaw, then the carriage on the bridge: along s, across c, twist. In these, a
+     * bridge that swings within its play takes the carriage along, and the problem stays convex.
+     */
+    double[] relative(double[] q) {
+        double[] z = q.clone();
+        z[3] = q[3] + k.ocx - k.ocy * q[5] - q[0] - k.obx + k.oby * q[2];
+        z[4] = q[4] + k.ocy + k.ocx * q[5] - q[1] - k.oby - k.obx * q[2] - z[3] * q[2];
+        z[5] = q[5] - q[2];
+        return z;
+    }
+
+    double[] inRelative(double[] z) {
+        double[] q = z.clone();
+        q[5] = z[2] + z[5];
+        q[3] = z[3] - k.ocx + k.ocy * q[5] + z[0] + k.obx - k.oby * z[2];
+        q[4] = z[4] - k.ocy - k.ocx * q[5] + z[1] + k.oby + k.obx * z[2] + z[3] * z[2];
+        double[] f = at(q);
+        double[] r = f.clone();
+        r[0] = f[0] + f[3];
+        r[1] = f[1] + f[4];
+        r[2] = f[2] + f[5] + f[3] * (k.ocy - k.oby) + f[4] * (k.obx - k.ocx + z[3]);
+        r[3] = f[3] + f[4] * z[2];
+        r[5] = f[5] + f[3] * k.ocy - f[4] * k.ocx;
+        r[0] -= tether[0] * (z[0] + k.obx);
+        r[2] -= tether[2] * (z[2] - k.squareness);
+        r[4] -= tether[4] * z[4];
+        r[5] -= tether[5] * z[5];
+        return r;
+    }
+}
