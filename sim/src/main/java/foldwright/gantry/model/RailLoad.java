@@ -16,8 +16,9 @@ public record RailLoad(double side, double yaw) {
     /** Of a leg rail at the kernel's place. */
     static RailLoad leg(GantryKernel k, GuideBlock.Rail rail) {
         BridgeGuide guide = k.model.bridgeGuide();
-        double turned = k.th - guide.squareness();
-        double middle = k.xb - k.model.bridge().centreX() + k.model.bridge().centreY() * k.th;
+        double turned = k.bridge.yaw - guide.squareness();
+        double middle =
+                k.bridge.x - k.model.bridge().centreX() + k.model.bridge().centreY() * k.bridge.yaw;
         double side = 0;
         double yaw = 0;
         for (GuideBlock b : guide.blocks()) {
