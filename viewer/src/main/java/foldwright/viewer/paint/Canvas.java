@@ -107,6 +107,12 @@ public final class Canvas implements AutoCloseable {
         return fonts;
     }
 
+    /** Whether no text of this layer has been drawn into a box [px]. */
+    public boolean free(double x, double y, double w, double h) {
+        TextBox box = new TextBox("", layer, (float) x, (float) y, (float) w, (float) h);
+        return boxes.stream().noneMatch(box::overlaps);
+    }
+
     /** Draws a line of text and records its box; returns its width [px]. */
     public float text(Lettering look, double x, double baseline, CharSequence text, Align align) {
         float w = width(look, text);

@@ -25,6 +25,6 @@ public final class BeltNames {
 
     /** A gantry belt where it lies on a wheel. */
     public static String wrap(String belt, String wheel) {
-        return belt + " round " + wheel;
+        return belt + ", round " + wheel;
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.joml.Matrix4x3f;
+import org.joml.Vector3f;
 
 /** A machine as parts on bodies, and the records from which a renderer draws it. */
 public final class MachineScene {
@@ -33,6 +34,16 @@ public final class MachineScene {
     private final double deckTop;
     private final boolean toolComesOff;
     private boolean toolOff;
+    private final Vector3f[] middles;
+    private final Carried[] carried;
+    private Lean lean = Lean.NONE;
+
+    /** What a part goes along with when the deck leans. */
+    private enum Carried {
+        NOTHING,
+        LIFT,
+        DECK
+    }
 
     public MachineScene(Machine machine) {
         this.machine = machine;
@@ -49,6 +60,7 @@ public final class MachineScene {
         drive.add();
         SpringParts coils = new SpringParts(machine, shape, list, frame.deckTop() - 0.005);
         coils.add();
+        int beforeGantry = list.bodies.count();
         if (machine.gantry().isPresent()) {
             GantryParts g = new GantryParts(machine, machine.gantry().get(), list);
             g.add();
@@ -66,7 +78,85 @@ public final class MachineScene {
         pose = new Pose(bodies.count(), list.channels());
         batchOf = new int[parts.size()];
         slotOf = new int[parts.size()];
+        middles = parts.stream().map(MachineScene::middle).toArray(Vector3f[]::new);
+        carried = parts.stream().map(p -> carried(p, beforeGantry)).toArray(Carried[]::new);
         group();
+    }
+
+    private static Vector3f middle(Part part) {
+        if (part.mesh().coil() != null || part.mesh().vertexCount() == 0) {
+            return new Vector3f();
+        }
+        float[] b = part.mesh().bounds();
+        return new Vector3f((b[0] + b[3]) / 2, (b[1] + b[4]) / 2, (b[2] + b[5]) / 2);
+    }
+
+    private Carried carried(Part part, int beforeGantry) {
+        boolean deck = machine.gantryOnDeck().isPresent() && part.body() >= beforeGantry;
+        String body = bodies.name(part.body());
+        if (deck || body.equals(Bodies.DECK) || body.equals(Bodies.DECK_SLIDER)) {
+            return Carried.DECK;
+        }
+        boolean lift =
+                body.startsWith("rising arms")
+                        || body.startsWith("falling arms")
+                        || part.kind() == PartKind.SPRING;
+        return lift ? Carried.LIFT : Carried.NOTHING;
+    }
+
+    /** Makes the deck lean from now on. */
+    public void lean(Lean next) {
+        lean = next;
+    }
+
+    /**
+     * The middle of a part as placed last, in the world [m]; of a coil half way along it.
+     *
+     * @return {@code out}
+     */
+    public Vector3f middle(Part part, Vector3f out) {
+        place(part, part.id() - 1);
+        out.set(middles[part.id() - 1]);
+        if (part.mesh().coil() != null) {
+            out.z = (float) pose.channel[part.channel()] / 2;
+        }
+        return scratch.transformPosition(out);
+    }
+
+    /** Place of a part, lean included, into the scratch matrix. */
+    private void place(Part part, int index) {
+        pose.body[part.body()].mul(part.local(), scratch);
+        if (lean != Lean.NONE && carried[index] != Carried.NOTHING) {
+            lean(index);
+        }
+    }
+
+    /** Affine for each part: the deck tilts, an arm of one side grows or shrinks upright. */
+    private void lean(int index) {
+        double pin = machine.base().pinHeight();
+        double rise = lift.joints().z[shape.stages()];
+        Matrix4x3f m = scratch;
+        if (carried[index] == Carried.DECK) {
+            double dz = lean.tilt() * m.m31();
+            m.m02((float) (m.m02() + lean.tilt() * m.m01()));
+            m.m12((float) (m.m12() + lean.tilt() * m.m11()));
+            m.m22((float) (m.m22() + lean.tilt() * m.m21()));
+            m.m32((float) (m.m32() + dz));
+            m.m31((float) (m.m31() + lean.shift()));
+            return;
+        }
+        Vector3f c = middles[index];
+        double y = m.m01() * c.x + m.m11() * c.y + m.m21() * c.z + m.m31();
+        double grow = lean.tilt() * y / rise;
+        double side = lean.shift() / rise;
+        m.m01((float) (m.m01() + side * m.m02()));
+        m.m11((float) (m.m11() + side * m.m12()));
+        m.m21((float) (m.m21() + side * m.m22()));
+        m.m31((float) (m.m31() + side * (m.m32() - pin)));
+        m.m02((float) (m.m02() * (1 + grow)));
+        m.m12((float) (m.m12() * (1 + grow)));
+        m.m22((float) (m.m22() * (1 + grow)));
+        m.m32((float) (pin + (m.m32() - pin) * (1 + grow)));
     }
 
     private void group() {
@@ -156,7 +246,7 @@ public final class MachineScene {
             Part part = parts.get(i);
             float[] data = batches.get(batchOf[i]).data;
             int at = slotOf[i] * Batch.FLOATS;
-            pose.body[part.body()].mul(part.local(), scratch);
+            place(part, i);
             if (toolOff && part.kind() == PartKind.TOOL) {
                 scratch.zero();
             }
@@ -180,7 +270,7 @@ public final class MachineScene {
         }
     }
 
-    private final org.joml.Vector3f column = new org.joml.Vector3f();
+    private final Vector3f column = new Vector3f();
 
     private static boolean isBelt(Part part) {
         return part.kind() == PartKind.BELT;

@@ -2,7 +2,6 @@
 package foldwright.viewer.session;
 
 import foldwright.lift.ForceCurve;
-import foldwright.lift.LiftNames;
 import foldwright.machine.Machine;
 import foldwright.machine.Tool;
 import foldwright.machine.WhenFolded;
@@ -11,7 +10,6 @@ import foldwright.study.Numerals;
 import foldwright.study.Question;
 import foldwright.study.Shown;
 import foldwright.viewer.render.MachineRenderer;
-import foldwright.viewer.scene.GantryMotion;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.PartLook;
 import foldwright.viewer.sheet.SheetModel;
@@ -45,12 +43,7 @@ public final class SheetBuilder {
         /** At a height, with the overlay a question brings. */
         public static Choice of(Question question, double height) {
             return new Choice(
-                    question,
-                    overlayOf(question),
-                    height,
-                    0,
-                    Forces.SHOWN,
-                    question == Question.SKEW ? SkewView.FITTING : 1);
+                    question, overlayOf(question), height, 0, Forces.SHOWN, StrayView.FITTING);
         }
 
         private static Overlay overlayOf(Question question) {
@@ -86,13 +79,15 @@ public final class SheetBuilder {
     /** The sheet. */
     public Page page(Results results, Choice choice, List<SheetModel.Rule> rules, Words words) {
         Optional<LoadField> field = field(results, choice.overlay());
-        SkewView skew = SkewView.of(scene, machine, results, choice);
-        GantryMotion.Place place = skew.place();
+        StrayView stray =
+                choice.question() == Question.LEAN
+                        ? LeanView.of(scene, machine, results, choice)
+                        : SkewView.of(scene, machine, results, choice);
         PartLook look = look(field, choice);
         SheetModel model =
                 new SheetModel(
                         new SheetModel.Head(
-                                machine.name(), words.drawn(), words.dashed(), skew.factor()),
+                                machine.name(), words.drawn(), words.dashed(), stray.factor()),
                         travel(choice.height(), words.caption()),
                         field.map(f -> legend(f, choice.height())),
                         plot(results, choice.question()),
@@ -103,10 +98,22 @@ public final class SheetBuilder {
                 field.filter(LoadField::signed).isPresent()
                         ? MachineRenderer.Ink.SIGNED
                         : MachineRenderer.Ink.LOAD;
-        Studio.Moment moment = new Studio.Moment(choice.height(), place, look, ink);
+        Studio.Moment moment =
+                new Studio.Moment(choice.height(), stray.place(), look, ink, stray.lean());
+        return new Page(model, moment, marks(results, choice, field, stray));
+    }
+
+    private SheetPainter.Marks marks(
+            Results results, Choice choice, Optional<LoadField> field, StrayView stray) {
+        LoadMarks marks = new LoadMarks(scene, machine, choice.height());
+        Optional<LoadField> screws = field(results, Overlay.SCREW_FORCE);
         List<SheetPainter.Force> forces =
-                choice.forces() == Forces.SHOWN ? forces(results, choice.height()) : List.of();
-        return new Page(model, moment, new SheetPainter.Marks(forces, skew.marks()));
+                choice.forces() == Forces.SHOWN ? marks.forces(screws) : List.of();
+        List<SheetPainter.Label> labels =
+                field.filter(f -> f.overlay() != Overlay.SCREW_FORCE || forces.isEmpty())
+                        .map(f -> marks.labels(f, results.gantry(), stray))
+                        .orElse(List.of());
+        return new SheetPainter.Marks(forces, marks.strongest(screws), stray.marks(), labels);
     }
 
     /** The field of a load, made once for each curve. */
@@ -234,43 +241,5 @@ public final class SheetBuilder {
                                         + Numerals.fixed(b.height() * 1000, 0)
                                         + "\u00a0mm")
                 .orElse("");
-    }
-
-    /** What weighs on the deck and what the screws push with. */
-    private List<SheetPainter.Force> forces(Results results, double height) {
-        List<SheetPainter.Force> out = new ArrayList<>();
-        double g = 9.80665;
-        var joints = scene.shape().joints();
-        scene.shape().solve(height, joints);
-        double pin = machine.base().pinHeight();
-        double weight = machine.raisedMass() * g;
-        double middle =
-                (joints.fixedX[joints.fixedX.length - 1]
-                                + joints.slidingX[joints.slidingX.length - 1])
-                        / 2;
-        String load = machine.gantryOnDeck().isPresent() ? " deck and gantry" : " deck";
-        out.add(
-                new SheetPainter.Force(
-                        new SheetPainter.Point(
-                                middle,
-                                -machine.deck().width() / 2 * 0.86,
-                                pin + height + scene.deckTop()),
-                        new SheetPainter.Point(0, 0, -1),
-                        weight,
-                        Numerals.with(weight, Shown.NEWTON) + load));
-        field(results, Overlay.SCREW_FORCE)
-                .ifPresent(f -> out.add(screw(f, height, joints.slidingX[0], pin)));
-        return out;
-    }
-
-    private SheetPainter.Force screw(LoadField field, double height, double foot, double pin) {
-        double force = field.at(LiftNames.screw(1), height);
-        boolean several = machine.drive().lines().size() > 1;
-        double y = machine.drive().lines().stream().mapToDouble(l -> l.y()).min().orElse(0);
-        return new SheetPainter.Force(
-                new SheetPainter.Point(foot, y - 0.012, pin),
-                new SheetPainter.Point(-1, 0, 0),
-                force,
-                Numerals.with(force, Shown.NEWTON) + (several ? " each screw" : " screw"));
     }
 }

@@ -8,6 +8,7 @@ import foldwright.study.Numerals;
 import foldwright.study.Question;
 import foldwright.study.Shown;
 import foldwright.viewer.scene.GantryMotion;
+import foldwright.viewer.scene.Lean;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.sheet.SheetPainter;
 import java.util.ArrayList;
@@ -21,35 +22,11 @@ import org.joml.Vector3f;
  * the square bridge as a dashed outline.
  */
 final class SkewView {
-    /** Stands for the factor that draws the skew well visible. */
-    static final double FITTING = 0;
-
     private static final double MOST = 0.25;
 
-    private final GantryMotion.Place place;
-    private final double factor;
-    private final SheetPainter.Stray marks;
+    private SkewView() {}
 
-    private SkewView(GantryMotion.Place place, double factor, SheetPainter.Stray marks) {
-        this.place = place;
-        this.factor = factor;
-        this.marks = marks;
-    }
-
-    GantryMotion.Place place() {
-        return place;
-    }
-
-    /** By how much it is drawn larger; 1 is true. */
-    double factor() {
-        return factor;
-    }
-
-    SheetPainter.Stray marks() {
-        return marks;
-    }
-
-    static SkewView of(
+    static StrayView of(
             MachineScene scene, Machine machine, Results results, SheetBuilder.Choice choice) {
         GantryMotion.Place home = scene.gantry().map(GantryMotion::home).orElse(null);
         GantryMotion.Place worst = results.gantry().map(GantryLoads::pose).orElse(home);
@@ -58,12 +35,12 @@ final class SkewView {
                         ? results.of(Question.SKEW).stream().filter(SkewView::isLength).findFirst()
                         : Optional.empty();
         if (check.isEmpty()) {
-            return new SkewView(home, 1, SheetPainter.Stray.NONE);
+            return StrayView.none(home);
         }
         Gantry gantry = machine.gantry().get();
         double end = check.get().outcome().required().si();
         double angle = end / gantry.legs().span();
-        double larger = choice.larger() == FITTING ? fitting(angle) : choice.larger();
+        double larger = choice.larger() == StrayView.FITTING ? fitting(angle) : choice.larger();
         double sign = worst.skew() == 0 ? -1 : Math.signum(worst.skew());
         double drawn = sign * Math.min(MOST, angle * larger);
         String title = "skew " + Numerals.with(end, Shown.MILLIMETRE) + " end to end";
@@ -74,8 +51,9 @@ final class SkewView {
                         + " at "
                         + Numerals.with(
                                 gantry.moves().acceleration(), Shown.METRE_PER_SECOND_SQUARED);
-        return new SkewView(
+        return new StrayView(
                 new GantryMotion.Place(worst.x(), worst.y(), drawn),
+                Lean.NONE,
                 larger,
                 new SheetPainter.Stray(ideal(scene, gantry, home, choice.height()), title, second));
     }

@@ -34,24 +34,47 @@ public final class SheetPainter {
         }
     }
 
-    /** What is marked on the machine. */
-    public record Marks(List<Force> forces, Stray stray, Ghost ghost) {
+    /**
+     * What is marked on the machine.
+     *
+     * @param forces drawn as needles, to scale with one another
+     * @param strongest force that the longest needle stands for, over the whole travel [N]
+     * @param stray how it stands off its ideal place
+     * @param labels values written beside parts
+     * @param ghost something drawn dashed
+     */
+    public record Marks(
+            List<Force> forces, double strongest, Stray stray, List<Label> labels, Ghost ghost) {
         public Marks {
             forces = List.copyOf(forces);
+            labels = List.copyOf(labels);
         }
 
+        /** Without a ghost. */
+        public Marks(List<Force> forces, double strongest, Stray stray, List<Label> labels) {
+            this(forces, strongest, stray, labels, Ghost.NONE);
+        }
+
+        /** Forces beside one another, the largest as the longest needle. */
         public Marks(List<Force> forces, Stray stray) {
-            this(forces, stray, Ghost.NONE);
+            this(
+                    forces,
+                    forces.stream().mapToDouble(f -> Math.abs(f.newtons)).max().orElse(1),
+                    stray,
+                    List.of());
         }
 
         /** The same with something drawn dashed. */
         public Marks with(Ghost other) {
-            return new Marks(forces, stray, other);
+            return new Marks(forces, strongest, stray, labels, other);
         }
 
         /** Nothing. */
         public static final Marks NONE = new Marks(List.of(), Stray.NONE);
     }
+
+    /** A value beside a part: where the part is (world frame [m]), words. */
+    public record Label(Point at, String words) {}
 
     /**
      * A force shown as a needle: head where it acts (world frame [m]), direction, size [N], words.
@@ -59,11 +82,7 @@ public final class SheetPainter {
     public record Force(Point at, Point along, double newtons, String words) {}
 
     /** A point or direction. */
-    public record Point(double x, double y, double z) {
-        double[] array() {
-            return new double[] {x, y, z};
-        }
-    }
+    public record Point(double x, double y, double z) {}
 
     /** How many rules find room on a layout. */
     public static int rulesIn(Layout layout) {
@@ -82,19 +101,9 @@ public final class SheetPainter {
         TablePainter table = new TablePainter(pen, scene.table, scene.view, scene.machine);
         table.outline(model.notes().box());
         new GhostPainter(pen, scene.view).draw(scene.marks.ghost);
-        table.stray(scene.view.above ? scene.marks.stray : Stray.NONE);
+        table.stray(scene.marks.stray);
         table.topLine(model.travel());
-        table.needles(
-                (scene.view.above ? List.<Force>of() : scene.marks.forces)
-                        .stream()
-                                .map(
-                                        f ->
-                                                new TablePainter.Needle(
-                                                        f.at.array(),
-                                                        f.along.array(),
-                                                        f.newtons,
-                                                        f.words))
-                                .toList());
+        loads(pen, scene);
         new HeadPainter(pen, hits).draw(model);
         Optional<Playing> run = model.playing();
         if (run.isPresent() && run.get().way().isPresent()) {
@@ -105,6 +114,16 @@ public final class SheetPainter {
         run.ifPresent(r -> new ClockPainter(pen, hits).draw(r.clock()));
         new CardPainter(pen, model.cards(), hits).draw(model.notes().keys());
         new RulePainter(pen, hits).draw(model.rules(), model.notes());
+    }
+
+    private static void loads(Pen pen, Scene scene) {
+        LoadPainter loads = new LoadPainter(pen, scene.view);
+        if (!scene.view.above) {
+            boolean stray = !scene.marks.stray.title().isEmpty();
+            double keyY = stray ? pen.at.of(206, 148) : pen.at.of(150, 106);
+            loads.needles(scene.marks.forces, scene.marks.strongest, keyY);
+        }
+        loads.labels(scene.marks.labels);
     }
 
     private void heightScale(Pen pen, SheetModel model, Scene scene, TablePainter table) {

@@ -8,6 +8,7 @@ import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.GantryMotion;
+import foldwright.viewer.scene.Lean;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.PartLook;
 import foldwright.viewer.text.TextBox;
@@ -53,7 +54,17 @@ public final class Studio implements AutoCloseable {
 
     /** Where the parts are and what they show. */
     public record Moment(
-            double height, GantryMotion.Place gantry, PartLook look, MachineRenderer.Ink ink) {}
+            double height,
+            GantryMotion.Place gantry,
+            PartLook look,
+            MachineRenderer.Ink ink,
+            Lean lean) {
+        /** The deck upright. */
+        public Moment(
+                double height, GantryMotion.Place gantry, PartLook look, MachineRenderer.Ink ink) {
+            this(height, gantry, look, ink, Lean.NONE);
+        }
+    }
 
     /** Takes a machine; the one before is let go. */
     public void machine(MachineScene next) {
@@ -111,6 +122,7 @@ public final class Studio implements AutoCloseable {
         } else {
             scene.place(moment.height(), moment.gantry());
         }
+        scene.lean(moment.lean());
         scene.write(moment.look());
         view = table.view(look.stance(), look.zoom(), look.moveX(), look.moveY());
         renderer.update(table.reach());

@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.sheet;
 
-import foldwright.report.draw.Face;
 import foldwright.viewer.paint.Align;
 import foldwright.viewer.paint.Lettering;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
-import java.util.List;
 
 /**
- * What is written on the table: the outline of the box, the top of the travel, force needles, the
- * level line.
+ * What is written on the table: the outline of the box, the top of the travel, the ideal place of
+ * what stands off it, the level line.
  */
 final class TablePainter {
     private final Pen pen;
@@ -79,11 +77,27 @@ final class TablePainter {
             pen.canvas.stroke(colour, pen.line(1.6));
         }
         if (!stray.title().isEmpty()) {
+            words(stray);
+        }
+    }
+
+    /** From above over the middle of the table; else at its left, clear of the raised deck. */
+    private void words(SheetPainter.Stray stray) {
+        Lettering title = pen.strong(17, 13, pen.palette.ink);
+        Lettering text = pen.text(pen.palette.ink2);
+        if (view.above) {
             double x = (at.tableLeft() + at.tableRight()) / 2;
             double y = at.of(138, 92);
-            pen.canvas.text(pen.strong(17, 13, pen.palette.ink), x, y, stray.title(), Align.CENTRE);
-            pen.canvas.text(
-                    pen.text(pen.palette.ink2), x, y + at.of(24, 17), stray.second(), Align.CENTRE);
+            pen.canvas.text(title, x, y, stray.title(), Align.CENTRE);
+            pen.canvas.text(text, x, y + at.of(24, 17), stray.second(), Align.CENTRE);
+            return;
+        }
+        double x = at.left(40, 27);
+        double y = at.of(132, 92);
+        pen.canvas.text(title.over(pen.palette.paper), x, y, stray.title());
+        for (String line : stray.second().split("; ")) {
+            y += at.of(22, 17);
+            pen.canvas.text(text.over(pen.palette.paper), x, y, line);
         }
     }
 
@@ -117,78 +131,4 @@ final class TablePainter {
         }
         pen.canvas.lineTo(curve, snapped).strokeRound(pen.palette.pine, w);
     }
-
-    /** Needles of forces, largest first. */
-    void needles(List<Needle> needles) {
-        double longest = needles.stream().mapToDouble(Needle::newtons).max().orElse(1);
-        for (Needle n : needles) {
-            double len = at.of(140, 92) * Math.sqrt(n.newtons() / longest) * 0.6;
-            double hx = view.x(n.at()[0], n.at()[1], n.at()[2]);
-            double hy = view.y(n.at()[0], n.at()[1], n.at()[2]);
-            double dx =
-                    view.x(
-                                    n.at()[0] + n.along()[0],
-                                    n.at()[1] + n.along()[1],
-                                    n.at()[2] + n.along()[2])
-                            - hx;
-            double dy =
-                    view.y(
-                                    n.at()[0] + n.along()[0],
-                                    n.at()[1] + n.along()[1],
-                                    n.at()[2] + n.along()[2])
-                            - hy;
-            double d = Math.max(1e-9, Math.hypot(dx, dy));
-            needle(hx, hy, dx / d, dy / d, len, n);
-        }
-    }
-
-    /** One needle: a ring at its tail, a stem that swells, a blunt head at the point of attack. */
-    private void needle(double hx, double hy, double dx, double dy, double len, Needle n) {
-        double tx = hx - dx * len;
-        double ty = hy - dy * len;
-        double sx = -dy;
-        double sy = dx;
-        double head = at.of(13, 9.5);
-        double half = at.of(5.2, 4);
-        double stem = at.of(1.5, 1.1);
-        double bx = hx - dx * head;
-        double by = hy - dy * head;
-        for (int pass = 0; pass < 2; pass++) {
-            double grow = pass == 0 ? at.of(2, 1.6) : 0;
-            int colour = pass == 0 ? pen.palette.paper : pen.palette.ink;
-            double s0 = 0.6 * stem + grow;
-            double s1 = 1.4 * stem + grow;
-            pen.canvas.path().moveTo(tx + sx * s0, ty + sy * s0).lineTo(bx + sx * s1, by + sy * s1);
-            pen.canvas.lineTo(bx + sx * (half + grow), by + sy * (half + grow));
-            pen.canvas.lineTo(
-                    hx + dx * grow + sx * (0.6 + grow), hy + dy * grow + sy * (0.6 + grow));
-            pen.canvas.lineTo(
-                    hx + dx * grow - sx * (0.6 + grow), hy + dy * grow - sy * (0.6 + grow));
-            pen.canvas.lineTo(bx - sx * (half + grow), by - sy * (half + grow));
-            pen.canvas
-                    .lineTo(bx - sx * s1, by - sy * s1)
-                    .lineTo(tx - sx * s0, ty - sy * s0)
-                    .closePath();
-            pen.canvas.fill(colour, pass == 0 ? 0.85 : 1);
-        }
-        double ring = at.of(3.2, 2.6);
-        pen.canvas.path().disc(tx, ty, ring).fill(pen.palette.paper);
-        pen.canvas.path().disc(tx, ty, ring).stroke(pen.palette.ink, pen.line(1.5));
-        Lettering look =
-                new Lettering(
-                        Face.SANS_SEMIBOLD, at.type(15, 13), pen.palette.ink, pen.palette.paper);
-        boolean upright = Math.abs(dy) > Math.abs(dx);
-        double lx = upright ? tx + at.of(12, 9) : (tx + hx) / 2;
-        double ly = upright ? ty + at.of(20, 16) : Math.max(ty, hy) + at.of(24, 19);
-        pen.canvas.text(look, lx, ly, n.words(), upright ? Align.LEFT : Align.CENTRE);
-    }
-
-    /**
-     * A force to draw: the head of the needle is where it acts.
-     *
-     * @param at where it acts, world frame [m]
-     * @param along direction in which it acts, any length
-     * @param newtons its size [N]
-     */
-    record Needle(double[] at, double[] along, double newtons, String words) {}
 }

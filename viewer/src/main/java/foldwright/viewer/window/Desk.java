@@ -50,7 +50,7 @@ public final class Desk implements AutoCloseable {
     private Overlay overlay = Overlay.ARM_BENDING;
     private SheetBuilder.Forces forces = SheetBuilder.Forces.SHOWN;
     private double height;
-    private double larger = 1;
+    private double larger;
     private int pointed;
     private boolean heightChosen;
     private long sceneNumber;
@@ -270,7 +270,9 @@ public final class Desk implements AutoCloseable {
 
     /** Draws skew larger (or smaller) by ten times, from 1 to 1000. */
     public void larger(int steps) {
-        larger = Math.max(1, Math.min(1000, larger * Math.pow(10, steps)));
+        // Zero stands for the factor that fits the picture, about a hundred.
+        double now = larger == 0 ? 100 : larger;
+        larger = Math.max(1, Math.min(1000, now * Math.pow(10, steps)));
     }
 
     public void toggleForces() {

@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.sheet;
+
+import foldwright.report.draw.Face;
+import foldwright.study.Numerals;
+import foldwright.study.Shown;
+import foldwright.viewer.paint.Align;
+import foldwright.viewer.paint.Lettering;
+import foldwright.viewer.render.View;
+import foldwright.viewer.sheet.SheetPainter.Force;
+import foldwright.viewer.sheet.SheetPainter.Label;
+import java.util.List;
+
+/** What is marked on the machine: forces as needles with their scale, values beside parts. */
+final class LoadPainter {
+    private final Pen pen;
+    private final Layout at;
+    private final View view;
+
+    LoadPainter(Pen pen, View view) {
+        this.pen = pen;
+        at = pen.at;
+        this.view = view;
+    }
+
+    /**
+     * Needles of forces as long as the forces are large, and what their length means.
+     *
+     * @param strongest force of the longest needle [N]
+     * @param keyY where the scale of the needles stands [px]
+     */
+    void needles(List<Force> forces, double strongest, double keyY) {
+        double perNewton = at.of(140, 92) / strongest;
+        for (Force f : forces) {
+            double hx = view.x(f.at().x(), f.at().y(), f.at().z());
+            double hy = view.y(f.at().x(), f.at().y(), f.at().z());
+            double tx = f.at().x() + f.along().x();
+            double ty = f.at().y() + f.along().y();
+            double tz = f.at().z() + f.along().z();
+            double dx = view.x(tx, ty, tz) - hx;
+            double dy = view.y(tx, ty, tz) - hy;
+            double d = Math.max(1e-9, Math.hypot(dx, dy));
+            // Shorter than its own head a needle cannot be drawn; its value tells.
+            double sense = f.newtons() < 0 ? -1 : 1;
+            double length = Math.max(at.of(16, 12), Math.abs(f.newtons()) * perNewton);
+            needle(hx, hy, new double[] {sense * dx / d, sense * dy / d}, length, f.words());
+        }
+        if (!forces.isEmpty()) {
+            key(perNewton, strongest, keyY);
+        }
+    }
+
+    /** A bar as long as a needle of a round force. */
+    private void key(double perNewton, double strongest, double y) {
+        double round = Math.pow(10, Math.floor(Math.log10(0.7 * strongest)));
+        for (double step : new double[] {5, 2}) {
+            if (round * step <= 0.7 * strongest) {
+                round *= step;
+                break;
+            }
+        }
+        double x = at.left(40, 27);
+        double length = round * perNewton;
+        pen.canvas.level(x, x + length, y, pen.palette.ink2, pen.line(1.5));
+        for (double end : new double[] {x, x + length}) {
+            pen.canvas.upright(
+                    end, y - at.of(4, 3), y + at.of(4, 3), pen.palette.ink2, pen.line(1.1));
+        }
+        pen.canvas.text(
+                pen.text(pen.palette.ink2),
+                x + length + at.of(9, 7),
+                y + at.of(5, 4),
+                "force arrows: " + Numerals.with(round, Shown.NEWTON));
+    }
+
+    /** One needle: a ring at its tail, a stem that swells, a blunt head at the point of attack. */
+    private void needle(double hx, double hy, double[] way, double length, String words) {
+        double dx = way[0];
+        double dy = way[1];
+        double tx = hx - dx * length;
+        double ty = hy - dy * length;
+        double head = Math.min(at.of(13, 9.5), 0.8 * length);
+        double half = at.of(5.2, 4);
+        double stem = at.of(1.5, 1.1);
+        double bx = hx - dx * head;
+        double by = hy - dy * head;
+        for (int pass = 0; pass < 2; pass++) {
+            double grow = pass == 0 ? at.of(2, 1.6) : 0;
+            double s0 = 0.6 * stem + grow;
+            double s1 = 1.4 * stem + grow;
+            double px = hx + dx * grow;
+            double py = hy + dy * grow;
+            pen.canvas.path().moveTo(tx - dy * s0, ty + dx * s0);
+            pen.canvas.lineTo(bx - dy * s1, by + dx * s1);
+            pen.canvas.lineTo(bx - dy * (half + grow), by + dx * (half + grow));
+            pen.canvas.lineTo(px - dy * (0.6 + grow), py + dx * (0.6 + grow));
+            pen.canvas.lineTo(px + dy * (0.6 + grow), py - dx * (0.6 + grow));
+            pen.canvas.lineTo(bx + dy * (half + grow), by - dx * (half + grow));
+            pen.canvas.lineTo(bx + dy * s1, by - dx * s1);
+            pen.canvas.lineTo(tx + dy * s0, ty - dx * s0).closePath();
+            pen.canvas.fill(pass == 0 ? pen.palette.paper : pen.palette.ink, pass == 0 ? 0.85 : 1);
+        }
+        ring(tx, ty);
+        boolean upright = Math.abs(dy) > Math.abs(dx);
+        double lx = upright ? Math.max(tx, hx) + at.of(12, 9) : (tx + hx) / 2;
+        double ly = upright ? ty + at.of(20, 16) : Math.max(ty, hy) + at.of(24, 19);
+        pen.canvas.text(look(), lx, ly, words, upright ? Align.LEFT : Align.CENTRE);
+    }
+
+    private Lettering look() {
+        return new Lettering(
+                Face.SANS_SEMIBOLD, at.type(15, 13), pen.palette.ink, pen.palette.paper);
+    }
+
+    private void ring(double x, double y) {
+        double r = at.of(3.2, 2.6);
+        pen.canvas.path().disc(x, y, r).fill(pen.palette.paper);
+        pen.canvas.path().disc(x, y, r).stroke(pen.palette.ink, pen.line(1.5));
+    }
+
+    /**
+     * Values beside parts: a ring on the part, a leader, the words where no other text stands; left
+     * out where there is no such place.
+     */
+    void labels(List<Label> labels) {
+        Lettering look = look();
+        for (Label label : labels) {
+            double x = view.x(label.at().x(), label.at().y(), label.at().z());
+            double y = view.y(label.at().x(), label.at().y(), label.at().z());
+            double w = pen.canvas.width(look, label.words());
+            double reach = at.of(34, 24);
+            double[][] places = {
+                {x + reach, y - reach},
+                {x - reach - w, y - reach},
+                {x + reach, y + reach},
+                {x - reach - w, y + reach},
+                {x + reach, y - 2.4 * reach},
+                {x - reach - w, y - 2.4 * reach},
+            };
+            for (double[] p : places) {
+                if (free(look, p[0], p[1], w)) {
+                    leader(x, y, p[0] > x ? p[0] - 4 : p[0] + w + 4, p[1] - 0.25 * look.em());
+                    ring(x, y);
+                    pen.canvas.text(look, p[0], p[1], label.words());
+                    break;
+                }
+            }
+        }
+    }
+
+    private boolean free(Lettering look, double x, double baseline, double w) {
+        return x > at.tableLeft()
+                && x + w < at.tableRight() - at.of(60, 46)
+                && baseline > at.tableTop() + at.of(60, 40)
+                && baseline < at.tableBottom()
+                && pen.canvas.free(x - 4, baseline - look.em(), w + 8, 1.3 * look.em());
+    }
+
+    private void leader(double x, double y, double toX, double toY) {
+        pen.canvas.path().moveTo(x, y).lineTo(toX, toY);
+        pen.canvas.stroke(pen.palette.paper, pen.line(3.2), 0.8);
+        pen.canvas.path().moveTo(x, y).lineTo(toX, toY);
+        pen.canvas.stroke(pen.palette.ink, pen.line(1.1));
+    }
+}
