@@ -168,7 +168,7 @@ public final class PlayPage {
                 new Studio.Moment(
                         page.moment().height(), place, page.moment().look(), page.moment().ink());
         return new SheetBuilder.Page(
-                model, moment, new SheetPainter.Marks(List.of(), words(), ghost));
+                model, moment, new SheetPainter.Marks(List.of(), words()).with(ghost));
     }
 
     private SheetPainter.Stray words() {

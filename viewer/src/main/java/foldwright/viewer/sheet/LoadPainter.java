@@ -70,7 +70,7 @@ final class LoadPainter {
                 pen.text(pen.palette.ink2),
                 x + length + at.of(9, 7),
                 y + at.of(5, 4),
-                "force arrows: " + Numerals.with(round, Shown.NEWTON));
+                "arrows " + Numerals.with(round, Shown.NEWTON));
     }
 
     /** One needle: a ring at its tail, a stem that swells, a blunt head at the point of attack. */
