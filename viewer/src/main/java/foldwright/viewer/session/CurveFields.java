@@ -32,8 +32,12 @@ final class CurveFields {
      * @param alsoUsed shares used of parts the curve knows nothing of, the same at every height
      */
     CurveFields(Machine machine, ForceCurve curve, Map<String, Double> alsoUsed) {
+        this(machine, curve.raising(), alsoUsed);
+    }
+
+    CurveFields(Machine machine, List<CurvePoint> points, Map<String, Double> alsoUsed) {
         this.machine = machine;
-        points = curve.raising();
+        this.points = points;
         this.alsoUsed = alsoUsed;
     }
 

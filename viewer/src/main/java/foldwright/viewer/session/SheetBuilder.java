@@ -11,11 +11,14 @@ import foldwright.study.Question;
 import foldwright.study.Shown;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.scene.Part;
+import foldwright.viewer.scene.PartKind;
 import foldwright.viewer.scene.PartLook;
 import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.SheetPainter;
 import foldwright.viewer.sheet.Studio;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -143,6 +146,31 @@ public final class SheetBuilder {
             next = next.next();
         }
         return next;
+    }
+
+    /** What is known of a part at a height. */
+    public PartReading reading(Results results, Part part, double height) {
+        return new PartReader(machine, results, height).read(part);
+    }
+
+    /**
+     * Ids of the parts that carry the shown load, the most loaded first; of all parts with a name
+     * of their own where none is shown.
+     */
+    public List<Integer> order(Results results, Overlay overlay, double height) {
+        LoadField field = field(results, overlay).orElse(null);
+        if (field == null) {
+            return scene.parts().stream()
+                    .filter(p -> p.kind() != PartKind.OUTLINE)
+                    .map(Part::id)
+                    .toList();
+        }
+        return scene.parts().stream()
+                .filter(p -> overlay.on(p.kind()))
+                .filter(p -> !Double.isNaN(field.at(p.name(), height)))
+                .sorted(Comparator.comparingDouble(p -> -Math.abs(field.at(p.name(), height))))
+                .map(Part::id)
+                .toList();
     }
 
     /** What the parts show. */

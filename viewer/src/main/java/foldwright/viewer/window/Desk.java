@@ -8,10 +8,12 @@ import foldwright.machine.file.MachineText;
 import foldwright.study.HeightPlot;
 import foldwright.study.Question;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.scene.Part;
 import foldwright.viewer.session.Calculator;
 import foldwright.viewer.session.Dial;
 import foldwright.viewer.session.Engine;
 import foldwright.viewer.session.Overlay;
+import foldwright.viewer.session.PartReading;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.session.SheetBuilder;
@@ -299,9 +301,14 @@ public final class Desk implements AutoCloseable {
         return overlay;
     }
 
-    /** Makes sheets of the machine as it is now. */
-    public SheetBuilder builder() {
-        return builder;
+    /** What is known of a part now. */
+    public PartReading reading(Part part) {
+        return builder.reading(results, part, height);
+    }
+
+    /** Parts in the order in which the keyboard walks them: the most loaded first. */
+    public List<Integer> order() {
+        return builder.order(results, overlay, height);
     }
 
     public Results results() {

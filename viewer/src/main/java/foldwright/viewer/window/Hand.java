@@ -34,6 +34,7 @@ public final class Hand {
     private double speed = 1;
     private boolean running;
     private Wish wish = Wish.NONE;
+    private final Pointer pointer = new Pointer();
 
     /** What the hand asks of the window. */
     public enum Wish {
@@ -74,6 +75,9 @@ public final class Hand {
         double dy = py - y;
         x = px;
         y = py;
+        if (held == null && !onTable) {
+            pointer.hover(studio, x, y);
+        }
         if (held != null) {
             drag();
         } else if (onTable && Math.hypot(px - downX, py - downY) > CLICK) {
@@ -129,7 +133,7 @@ public final class Hand {
             desk.settle();
         }
         if (onTable && Math.hypot(x - downX, y - downY) <= CLICK) {
-            desk.point(studio.pick(x, y));
+            pointer.click(desk, studio, x, y);
         }
         held = null;
         onTable = false;
@@ -153,7 +157,7 @@ public final class Hand {
 
     /** Whether something is being dragged, so that fewer samples do. */
     public boolean busy() {
-        return held != null || onTable;
+        return held != null || onTable || pointer.takeChange();
     }
 
     // ---- keys
@@ -205,6 +209,8 @@ public final class Hand {
             case GLFW_KEY_HOME -> gaze.home();
             case GLFW_KEY_P -> gaze.above();
             case GLFW_KEY_T -> gaze.otherTheme();
+            case GLFW_KEY_PAGE_DOWN, GLFW_KEY_PAGE_UP ->
+                    pointer.next(desk, key == GLFW_KEY_PAGE_DOWN ? 1 : -1);
             case GLFW_KEY_TAB -> nextFocus(shift ? -1 : 1);
             case GLFW_KEY_O -> {
                 prompt = new Prompt(Purpose.OPEN, folder(), "Enter opens, Esc leaves it");
@@ -364,23 +370,7 @@ public final class Hand {
                                 hit.get().height());
             }
         }
-        if (desk.pointed() != 0) {
-            var part = desk.scene().part(desk.pointed());
-            if (part.isPresent()) {
-                over =
-                        Sheets.both(
-                                over,
-                                Sheets.reading(
-                                        part.get().name(),
-                                        Reading.of(
-                                                part.get(),
-                                                desk.builder(),
-                                                desk.results(),
-                                                desk.height()),
-                                        downX,
-                                        downY));
-            }
-        }
+        over = Sheets.both(over, pointer.overlay(desk, studio, x, y));
         if (desk.trouble().isPresent()) {
             over =
                     Sheets.both(

@@ -21,6 +21,7 @@ final class Sheets {
         {"Space", "unfold, stop"},
         {"comma, point", "slower, faster"},
         {"L", "next load shown as ink"},
+        {"Page Down, Up", "next part by its load; before"},
         {"F", "force arrows on, off"},
         {"X, Shift X", "skew drawn larger, smaller"},
         {"Enter", "keep what is drawn as A"},
@@ -36,14 +37,16 @@ final class Sheets {
     private static final String[] MOUSE = {
         "Drag the tab or a rule; click a curve to move the deck there.",
         "Drag the table to turn, with Shift to slide; the wheel zooms.",
-        "Click a part to read its load.",
+        "Point at a part to read its load; a click holds the reading, Esc lets go.",
     };
 
     private Sheets() {}
 
-    private record Frame(double x, double y, double w, double h) {}
+    /** A box [px]. */
+    record Frame(double x, double y, double w, double h) {}
 
-    private static void sheet(Canvas canvas, Layout at, Palette p, Frame f) {
+    /** An empty sheet with its folded corner. */
+    static void sheet(Canvas canvas, Layout at, Palette p, Frame f) {
         double fold = at.of(30, 19);
         for (int pass = 0; pass < 2; pass++) {
             canvas.path()
@@ -85,33 +88,6 @@ final class Sheets {
             }
             for (int i = 0; i < MOUSE.length; i++) {
                 canvas.text(text.in(p.ink), left, y + pitch * (rows + 1.5 + i), MOUSE[i]);
-            }
-        };
-    }
-
-    /** What a part carries, beside the place it was pointed at. */
-    static Studio.Overlay reading(String title, List<String> lines, double x, double y) {
-        return (canvas, at, p) -> {
-            canvas.nextLayer();
-            Lettering head = new Lettering(Face.SANS_SEMIBOLD, at.type(15, 13), p.ink);
-            Lettering text = new Lettering(Face.SANS, at.type(15, 13), p.ink2);
-            double w = canvas.width(head, title);
-            for (String line : lines) {
-                w = Math.max(w, canvas.width(text, line));
-            }
-            double pitch = 1.4 * text.em();
-            double h = pitch * (lines.size() + 1.7);
-            Frame f =
-                    new Frame(
-                            Math.max(8, Math.min(x + at.of(18, 14), at.width - w - at.of(48, 40))),
-                            Math.max(8, Math.min(y - h - at.of(10, 8), at.height - h - 8)),
-                            w + at.of(40, 32),
-                            h);
-            sheet(canvas, at, p, f);
-            double left = f.x + at.of(14, 11);
-            canvas.text(head, left, f.y + 1.15 * pitch, title);
-            for (int i = 0; i < lines.size(); i++) {
-                canvas.text(text, left, f.y + pitch * (i + 2.15), lines.get(i));
             }
         };
     }

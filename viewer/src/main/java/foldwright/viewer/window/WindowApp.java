@@ -224,7 +224,11 @@ public final class WindowApp implements AutoCloseable {
     /** Says what is before the user, for those who hear the window rather than see it. */
     private String title() {
         String file = desk.path().map(p -> p.getFileName().toString()).orElse("");
-        String part = desk.scene().part(desk.pointed()).map(p -> ", " + p.name()).orElse("");
+        String part =
+                desk.scene()
+                        .part(desk.pointed())
+                        .map(p -> ", " + desk.reading(p).spoken())
+                        .orElse("");
         return file
                 + (desk.changed() ? " (changed)" : "")
                 + ", "
