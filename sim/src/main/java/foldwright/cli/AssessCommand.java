@@ -10,6 +10,7 @@ import foldwright.study.Check;
 import foldwright.study.Numerals;
 import foldwright.study.Outcome;
 import foldwright.study.Verdict;
+import foldwright.study.order.OrderList;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -128,6 +129,11 @@ final class AssessCommand implements Callable<Integer> {
                                                 + ": "
                                                 + c.words()));
         out.println("Local codes and licensed practice apply.");
+        out.println();
+        OrderWords order = new OrderWords(OrderList.of(a));
+        out.print(order.table().text());
+        out.println(order.open());
+        out.println(order.unlisted());
         out.println();
         a.trust().forEach(t -> out.println(t.run() + ": " + t.words()));
         if (folder != null) {

@@ -12,6 +12,7 @@ import foldwright.study.HandCard;
 import foldwright.study.Outcome;
 import foldwright.study.Remedy;
 import foldwright.study.Share;
+import foldwright.study.order.OrderList;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -65,6 +66,7 @@ final class CheckJson {
             out.writeEndObject();
         }
         out.writeEndArray();
+        OrderJson.write(out, OrderList.of(a));
         trust(out, a.trust());
         out.writeEndObject();
     }
@@ -107,7 +109,7 @@ final class CheckJson {
         out.writeEndObject();
     }
 
-    private static void outcome(JsonGenerator out, Outcome o) throws IOException {
+    static void outcome(JsonGenerator out, Outcome o) throws IOException {
         out.writeStringField("verdict", o.verdict().word());
         amount(out, "required", o.required());
         amount(out, "available", o.available());

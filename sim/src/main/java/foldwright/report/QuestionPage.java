@@ -38,17 +38,27 @@ final class QuestionPage {
         this.answer = answer;
     }
 
+    /** The question with nothing between its checks and their grounds. */
     void write() {
+        write(() -> {});
+    }
+
+    /** The question, with something of its own between its checks and their grounds. */
+    void write(Runnable between) {
         String name = answer.question().name().toLowerCase(Locale.ROOT);
         out.raw("<section class=\"page\" id=\"" + name + "\">");
         out.open("h1").mark(answer.verdict()).text(answer.question().words()).close("h1");
         answer.speaker().ifPresent(c -> out.leaf("p.lead", c.finding()));
         table();
+        between.run();
         answer.checks().forEach(this::check);
         out.close("section");
     }
 
     private void table() {
+        if (answer.checks().isEmpty()) {
+            return;
+        }
         out.open("table.checks").open("thead").open("tr");
         out.leaf("th.q", "Check").leaf("th", "").leaf("th.n", "is").leaf("th.n", "allowed");
         out.leaf("th.n", "margin").leaf("th", "worst at").close("tr", "thead").open("tbody");

@@ -7,7 +7,9 @@ import foldwright.report.draw.SvgSurface;
 import foldwright.report.draw.Theme;
 import foldwright.study.Answer;
 import foldwright.study.Assessment;
+import foldwright.study.Question;
 import foldwright.study.Verdict;
+import foldwright.study.order.OrderList;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -35,8 +37,12 @@ public final class Report {
         body.raw(definitions(palette));
         new FrontPage(body, palette, assessment).write(date);
         for (Answer answer : assessment.answers()) {
-            if (!answer.checks().isEmpty()) {
-                new QuestionPage(body, palette, answer, assessment.headline().speaker()).write();
+            QuestionPage page =
+                    new QuestionPage(body, palette, answer, assessment.headline().speaker());
+            if (answer.question() == Question.ORDER) {
+                page.write(new PartsTable(body, OrderList.of(assessment))::write);
+            } else if (!answer.checks().isEmpty()) {
+                page.write();
             }
         }
         new BackPage(body, assessment).write();
