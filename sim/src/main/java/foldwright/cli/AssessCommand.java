@@ -6,9 +6,11 @@ import foldwright.report.Report;
 import foldwright.study.Answer;
 import foldwright.study.Assess;
 import foldwright.study.Assessment;
+import foldwright.study.Caution;
 import foldwright.study.Check;
 import foldwright.study.Numerals;
 import foldwright.study.Outcome;
+import foldwright.study.Remedy;
 import foldwright.study.Verdict;
 import foldwright.study.order.OrderList;
 import java.io.IOException;
@@ -16,6 +18,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -76,6 +79,7 @@ final class AssessCommand implements Callable<Integer> {
 
     private void print(Assessment a) {
         PrintWriter out = spec.commandLine().getOut();
+        Prose page = Prose.forTerminal();
         out.println(a.machine().name());
         out.println();
         Table table =
@@ -103,42 +107,41 @@ final class AssessCommand implements Callable<Integer> {
                         o.worst().text());
             }
         }
-        out.print(table.text());
+        out.print(table.text(page));
         out.println();
-        a.headline().speaker().ifPresent(c -> out.println(c.finding()));
-        a.headline()
-                .speaker()
-                .ifPresent(
-                        c ->
-                                c.remedies()
-                                        .forEach(
-                                                r ->
-                                                        out.println(
-                                                                "  with "
-                                                                        + r.words()
-                                                                        + ": "
-                                                                        + Numerals.margin(
-                                                                                r.outcome()))));
+        a.headline().speaker().ifPresent(c -> out.print(speech(c, page)));
         out.println();
-        a.cautions()
-                .forEach(
-                        c ->
-                                out.println(
-                                        "caution, "
-                                                + c.title().toLowerCase(java.util.Locale.ROOT)
-                                                + ": "
-                                                + c.words()));
+        for (Caution c : a.cautions()) {
+            String title = c.title().toLowerCase(Locale.ROOT);
+            out.println(page.of("caution, " + title + ": " + c.words()));
+        }
         out.println("Local codes and licensed practice apply.");
         out.println();
         OrderWords order = new OrderWords(OrderList.of(a));
-        out.print(order.table().text());
-        out.println(order.open());
-        out.println(order.unlisted());
+        out.print(order.table().text(page));
+        out.println(page.of(order.open()));
+        out.println(page.of(order.unlisted()));
         out.println();
-        a.trust().forEach(t -> out.println(t.run() + ": " + t.words()));
+        a.trust().forEach(t -> out.println(page.of(t.run() + ": " + t.words())));
         if (folder != null) {
             out.println("wrote " + folder.resolve("report.html") + " and result.json");
         }
         out.flush();
+    }
+
+    /** What the check found and what would change it, best last, margins below one another. */
+    private static String speech(Check check, Prose page) {
+        String finding = page.of(check.finding()) + "\n";
+        if (check.remedies().isEmpty()) {
+            return finding;
+        }
+        Table changes =
+                new Table(
+                        List.of("  what would change it", "margin"),
+                        List.of(Table.Side.LEFT, Table.Side.RIGHT));
+        for (Remedy r : check.remedies()) {
+            changes.row("  " + r.words(), Numerals.margin(r.outcome()));
+        }
+        return finding + "\n" + changes.text();
     }
 }

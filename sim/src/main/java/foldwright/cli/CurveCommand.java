@@ -70,13 +70,14 @@ final class CurveCommand implements Callable<Integer> {
     private void print(
             Machine machine, ForceCurve curve, Check motor, List<Assessment.Trust> trust) {
         PrintWriter out = spec.commandLine().getOut();
+        Prose page = Prose.forTerminal();
         out.println(
                 machine.name()
                         + ": "
                         + Words.verdict(motor.verdict())
                         + ", margin "
                         + Numerals.margin(motor.outcome()));
-        out.println(motor.finding());
+        out.println(page.of(motor.finding()));
         for (Direction way : Direction.values()) {
             out.println();
             out.print(table(curve, way, motor));
@@ -84,10 +85,10 @@ final class CurveCommand implements Callable<Integer> {
         List<Finding> findings = curve.findings();
         if (!findings.isEmpty()) {
             out.println();
-            findings.forEach(f -> out.println("· " + Sentences.of(f.sentence())));
+            findings.forEach(f -> out.println(page.of("· ", Sentences.of(f.sentence()))));
         }
         out.println();
-        trust.forEach(t -> out.println(t.run() + ": " + t.words()));
+        trust.forEach(t -> out.println(page.of(t.run() + ": " + t.words())));
         out.flush();
     }
 

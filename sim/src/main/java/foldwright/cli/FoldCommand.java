@@ -72,6 +72,7 @@ final class FoldCommand implements Callable<Integer> {
 
     private void print(FoldResult run) {
         PrintWriter out = spec.commandLine().getOut();
+        Prose page = Prose.forTerminal();
         Verdict verdict =
                 run.outcome() == FoldResult.Outcome.ARRIVED ? Verdict.HOLDS : Verdict.FAILS;
         out.println(
@@ -93,11 +94,11 @@ final class FoldCommand implements Callable<Integer> {
                     Numerals.fixed(Shown.MILLIMETRE.fromSi(e.height()), 1) + " mm",
                     e.sentence());
         }
-        out.print(events.text());
+        out.print(events.text(page));
         out.println();
         out.print(ledger(run.ledger()));
         out.println();
-        FoldFiles.trust(run).forEach(t -> out.println(t.run() + ": " + t.words()));
+        FoldFiles.trust(run).forEach(t -> out.println(page.of(t.run() + ": " + t.words())));
         out.flush();
     }
 

@@ -66,7 +66,7 @@ final class HoldCommand implements Callable<Integer> {
                         + Words.verdict(check.verdict())
                         + ", margin "
                         + Numerals.margin(check.outcome()));
-        out.println(check.finding());
+        out.println(Prose.forTerminal().of(check.finding()));
         out.println();
         Table table =
                 new Table(

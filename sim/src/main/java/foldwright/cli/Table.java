@@ -17,6 +17,9 @@ final class Table {
 
     private static final String GAP = "  ";
 
+    /** Fewest places of a column that is broken into lines. */
+    private static final int NARROWEST = 20;
+
     private final List<String> heads;
     private final List<Side> sides;
     private final List<List<String>> rows = new ArrayList<>();
@@ -38,35 +41,59 @@ final class Table {
         return this;
     }
 
-    /** The lines, heads first, without trailing blanks. */
+    /** The lines, heads first, without trailing blanks, as wide as they come. */
     String text() {
+        return text(Integer.MAX_VALUE);
+    }
+
+    /** The same, the last column broken between words where a line would be wider than that. */
+    String text(Prose page) {
+        return text(page.width());
+    }
+
+    private String text(int width) {
         int[] widths = new int[heads.size()];
         measure(widths, heads);
         rows.forEach(r -> measure(widths, r));
         StringBuilder out = new StringBuilder();
         line(out, widths, heads);
-        rows.forEach(r -> line(out, widths, r));
+        rows.forEach(r -> line(out, widths, r, width));
         return out.toString();
     }
 
     private static void measure(int[] widths, List<String> cells) {
         for (int i = 0; i < widths.length; i++) {
-            widths[i] = Math.max(widths[i], width(cells.get(i)));
+            widths[i] = Math.max(widths[i], Prose.length(cells.get(i)));
+        }
+    }
+
+    /** A row, and below its last cell what of that cell does not fit. */
+    private void line(StringBuilder out, int[] widths, List<String> cells, int width) {
+        int last = widths.length - 1;
+        int before = last * GAP.length();
+        for (int i = 0; i < last; i++) {
+            before += widths[i];
+        }
+        int room = Math.max(NARROWEST, width - before);
+        if (sides.get(last) == Side.RIGHT || Prose.length(cells.get(last)) <= room) {
+            line(out, widths, cells);
+            return;
+        }
+        List<String> now = new ArrayList<>(cells);
+        for (String piece : Prose.lines(cells.get(last), room)) {
+            now.set(last, piece);
+            line(out, widths, now);
+            now.replaceAll(c -> "");
         }
     }
 
     private void line(StringBuilder out, int[] widths, List<String> cells) {
         StringBuilder line = new StringBuilder();
         for (int i = 0; i < widths.length; i++) {
-            String pad = " ".repeat(widths[i] - width(cells.get(i)));
+            String pad = " ".repeat(widths[i] - Prose.length(cells.get(i)));
             line.append(i == 0 ? "" : GAP);
             line.append(sides.get(i) == Side.RIGHT ? pad + cells.get(i) : cells.get(i) + pad);
         }
         out.append(line.toString().stripTrailing()).append('\n');
-    }
-
-    private static int width(String cell) {
-        String plain = cell.replaceAll("\u001b\\[[0-9;]*m", "");
-        return plain.codePointCount(0, plain.length());
     }
 }

@@ -8,7 +8,6 @@ import foldwright.machine.linkage.BallBearing;
 import foldwright.machine.linkage.Bush;
 import foldwright.machine.linkage.Pin;
 import foldwright.machine.linkage.PinPlace;
-import foldwright.machine.part.Section;
 import foldwright.mechanics.body.Body;
 import foldwright.mechanics.body.State;
 import foldwright.mechanics.body.Vec3;
@@ -36,8 +35,10 @@ final class PartLoads {
         for (PinPart p : model.linkage().pins()) {
             pins.add(new PinReader(p, model.mechanism().bodies().get(p.joint().body(0))));
         }
+        double hole = model.machine().lift().pinAt(PinPlace.CENTRE).diameter();
         for (ArmPart a : model.linkage().arms()) {
-            arms.add(new ArmReader(a, end(a, 0), end(a, 1)));
+            NetSection net = NetSection.of(a.arm(), hole);
+            arms.add(new ArmReader(a, net, end(a, 0), end(a, 1)));
         }
         model.springs().forEach(p -> wires.add(new SpringWire(p.spring())));
     }
@@ -151,18 +152,13 @@ final class PartLoads {
         private final ArmPart part;
         private final PinReader lower;
         private final PinReader upper;
-        private final double netModulus;
-        private final double netArea;
+        private final NetSection net;
 
-        ArmReader(ArmPart part, PinReader lower, PinReader upper) {
+        ArmReader(ArmPart part, NetSection net, PinReader lower, PinReader upper) {
             this.part = part;
             this.lower = lower;
             this.upper = upper;
-            Section section = part.arm().section();
-            double hole = lower.part.pin().diameter();
-            double solid = section.inPlaneMoment() - section.width() * hole * hole * hole / 12;
-            netModulus = solid / (section.depth() / 2);
-            netArea = section.area() - section.width() * hole;
+            this.net = net;
         }
 
         ArmLoad read(Equilibrium balance, State s, double gravity) {
@@ -173,8 +169,7 @@ final class PartLoads {
             double thrust = axial(lower, s);
             double other = -axial(upper, s);
             double axial = Math.abs(thrust) > Math.abs(other) ? thrust : other;
-            double stress = bend / netModulus + Math.abs(axial) / netArea;
-            return new ArmLoad(part.name(), bend, axial, stress);
+            return new ArmLoad(part.name(), bend, axial, net.stress(bend, axial));
         }
 
         /** Force across the arm times the lever, less the weight of that part of the arm. */

@@ -1,13 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.lift;
 
-import foldwright.elements.column.EndFixity;
-import foldwright.elements.column.RoundColumn;
-import foldwright.elements.column.Whirl;
 import foldwright.lift.CurvePoint.Pose;
 import foldwright.lift.DriveTrain.ScrewTorque;
-import foldwright.machine.drive.Screw;
-import foldwright.machine.drive.ScrewEnds;
 import foldwright.mechanics.body.State;
 import foldwright.mechanics.solve.Equilibrium;
 
@@ -17,34 +12,16 @@ final class PointMaker {
     private final DriveTrain train;
     private final Powers powers;
     private final PartLoads parts;
-    private final EndFixity ends;
     private final double whirlSpeed;
-    private final double yield;
+    private final ScrewStrength strength;
 
     PointMaker(LiftModel model, DriveTrain train) {
         this.model = model;
         this.train = train;
         this.powers = new Powers(model);
         this.parts = new PartLoads(model);
-        Screw screw = model.machine().drive().screw();
-        this.ends = fixity(screw.ends());
-        this.yield = screw.material().strength().orElse(250e6);
-        this.whirlSpeed =
-                new Whirl(
-                                screw.thread().rootDiameter(),
-                                screw.length(),
-                                screw.material().youngsModulus(),
-                                screw.material().density())
-                        .criticalSpeed(ends);
-    }
-
-    static EndFixity fixity(ScrewEnds ends) {
-        return switch (ends) {
-            case FIXED_FREE -> EndFixity.FIXED_FREE;
-            case FIXED_SUPPORTED -> EndFixity.FIXED_PINNED;
-            case SUPPORTED_SUPPORTED -> EndFixity.PINNED_PINNED;
-            case FIXED_FIXED -> EndFixity.FIXED_FIXED;
-        };
+        this.strength = new ScrewStrength(model.machine().drive().screw());
+        this.whirlSpeed = strength.whirlSpeed();
     }
 
     /**
@@ -159,21 +136,12 @@ final class PointMaker {
 
     private ScrewLoad screwLoad(ScrewPart part, double axial, double torque, State s) {
         double length = part.length().value(s);
-        Screw screw = model.machine().drive().screw();
-        RoundColumn column =
-                new RoundColumn(
-                        screw.thread().rootDiameter(),
-                        length,
-                        screw.material().youngsModulus(),
-                        yield);
         return new ScrewLoad(
                 part.raisingForce(axial),
                 torque,
                 train.screwSpeed(Math.abs(part.length().rate(s))),
                 length,
-                axial > 0
-                        ? column.criticalLoad(ends.recommended()).force()
-                        : Double.POSITIVE_INFINITY,
+                axial > 0 ? strength.buckling(length).force() : Double.POSITIVE_INFINITY,
                 whirlSpeed,
                 train.nutPressure(axial));
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.report;
 
+import foldwright.report.draw.SvgSurface;
 import foldwright.study.Assessment;
 import foldwright.study.Assumption;
 import foldwright.study.Caution;
@@ -68,9 +69,17 @@ final class BackPage {
         out.open("table.assumed").open("tbody");
         for (Assumption a : all) {
             out.open("tr").leaf("td", a.words()).leaf("td.n", a.value());
-            out.leaf("td.w", a.measure()).leaf("td.key", a.keyPath()).close("tr");
+            out.leaf("td.w", a.measure())
+                    .open("td.key")
+                    .raw(breakable(a.keyPath()))
+                    .close("td", "tr");
         }
         out.close("tbody", "table");
+    }
+
+    /** A key path that may be broken after its dots and nowhere else. */
+    private static String breakable(String path) {
+        return SvgSurface.escape(path).replace(".", ".<wbr>");
     }
 
     private void trust() {

@@ -166,10 +166,10 @@ final class FrontPage {
     }
 
     private void cures(Check check) {
-        out.open("section.two");
+        out.open("section.two.front");
         out.open("div");
         if (check.remedies().isEmpty()) {
-            out.leaf("h2", "What would change it").leaf("p", "No change was tried.");
+            out.leaf("h2", "What would change it").leaf("p", unchanged(check.verdict()));
         } else {
             out.open("h2").text("What would change it ");
             out.leaf("small", "worst margin after each change, recomputed").close("h2");
@@ -178,6 +178,12 @@ final class FrontPage {
         out.close("div");
         HandCards.card(out, check);
         out.close("section");
+    }
+
+    private static String unchanged(Verdict verdict) {
+        return verdict == Verdict.HOLDS
+                ? "Nothing has to change."
+                : "No change was tried for this check.";
     }
 
     /** The bars of changes as a drawing. */

@@ -17,6 +17,9 @@ import foldwright.study.Plot;
 import foldwright.study.Share;
 import foldwright.study.Shown;
 import foldwright.study.SignedCurve;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -51,8 +54,19 @@ final class QuestionPage {
         answer.speaker().ifPresent(c -> out.leaf("p.lead", c.finding()));
         table();
         between.run();
-        answer.checks().forEach(this::check);
+        answer.checks().stream().filter(c -> !brief(c)).forEach(this::check);
+        List<Check> brief = answer.checks().stream().filter(QuestionPage::brief).toList();
+        if (!brief.isEmpty()) {
+            out.open("div.brief");
+            brief.forEach(this::check);
+            out.close("div");
+        }
         out.close("section");
+    }
+
+    /** A check without a plot or changes: two of these stand beside one another. */
+    private static boolean brief(Check c) {
+        return c.plot().isEmpty() && c.remedies().isEmpty();
     }
 
     private void table() {
@@ -145,8 +159,8 @@ final class QuestionPage {
     private void shares(Check c) {
         out.open("table.shares").open("caption");
         out.text(c.outcome().worst().text()).close("caption").open("tbody");
-        java.util.List<Share> shares = new java.util.ArrayList<>(c.grounds().shares());
-        java.util.Collections.reverse(shares);
+        List<Share> shares = new ArrayList<>(c.grounds().shares());
+        Collections.reverse(shares);
         for (Share s : shares) {
             String hex = palette.cause(s.cause()).hex();
             out.open("tr").open("td");

@@ -7,6 +7,7 @@ import foldwright.quantity.Printed;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** The assumed inputs of a machine file, with a way to measure each. */
 final class Assumptions {
@@ -33,8 +34,31 @@ final class Assumptions {
                     Printed.given(only.key().dimension(), only.value()),
                     measure(path));
         }
-        String count = numbers.isEmpty() ? "see the file" : numbers.size() + " numbers";
-        return new Assumption(path, part(path), count, measure(path));
+        return new Assumption(path, whole(path), several(numbers), measure(path));
+    }
+
+    /** What a key with keys below it describes: "collar of the screw", "stepper of the motors". */
+    private static String whole(String path) {
+        String[] steps = path.replaceAll("\\[\\d+]", "").split("\\.");
+        String own = words(steps[steps.length - 1]);
+        return steps.length < 2 ? own : own + " of the " + words(steps[steps.length - 2]);
+    }
+
+    /** Two values, or how many there are. */
+    private static String several(List<MachineNumbers.Entry> numbers) {
+        if (numbers.isEmpty()) {
+            return "see the file";
+        }
+        if (numbers.size() > 2) {
+            return numbers.size() + " values";
+        }
+        return numbers.stream()
+                .map(e -> Printed.given(e.key().dimension(), e.value()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String words(String step) {
+        return step.replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
     }
 
     /** The part a key belongs to: "drive.screw.nut.friction" is of the nut. */
@@ -42,7 +66,7 @@ final class Assumptions {
         String[] steps = path.replaceAll("\\[\\d+]", "").split("\\.");
         String step = steps[Math.max(0, steps.length - 2)];
         String word = step.equals("source") ? steps[steps.length - 1] : step;
-        return word.replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
+        return words(word);
     }
 
     private static String measure(String key) {

@@ -42,9 +42,38 @@ final class FitChecks {
         double deckLeft = m.base().pinInset() - m.deck().pinInset();
         double left = Math.min(0, deckLeft);
         double right = Math.max(m.base().length(), deckLeft + m.deck().length());
-        out.add(side(box, "length", right - left, box.length(), "base and deck together", ""));
+        out.add(
+                side(
+                        box,
+                        "length",
+                        right - left,
+                        box.length(),
+                        "outer ends of base and deck",
+                        spans(m.base().length(), deckLeft, deckLeft + m.deck().length())));
         double width = Math.max(m.base().width(), m.deck().width());
-        out.add(side(box, "width", width, box.width(), "the wider of base and deck", ""));
+        out.add(
+                side(
+                        box,
+                        "width",
+                        width,
+                        box.width(),
+                        "the wider of base and deck",
+                        "max("
+                                + Numerals.with(m.base().width(), Shown.MILLIMETRE)
+                                + ", "
+                                + Numerals.with(m.deck().width(), Shown.MILLIMETRE)
+                                + ")"));
+    }
+
+    /** Length over base (from 0) and deck, seen from the base's fixed end. */
+    private static String spans(double base, double from, double to) {
+        return "max("
+                + Numerals.with(base, Shown.MILLIMETRE)
+                + ", "
+                + Numerals.with(to, Shown.MILLIMETRE)
+                + ") - min(0 mm, "
+                + Numerals.with(from, Shown.MILLIMETRE)
+                + ")";
     }
 
     private Check side(
@@ -148,8 +177,18 @@ final class FitChecks {
         HandCard card =
                 Hand.card(
                         "tool pocket when folded",
-                        "pins + H - underside - bed",
-                        outcome.available().text(),
+                        "base pins + flat - deck underside - bed",
+                        Numerals.with(machine.base().pinHeight(), Shown.MILLIMETRE)
+                                + " + "
+                                + Numerals.with(Bench.flat(machine), Shown.MILLIMETRE)
+                                + " - "
+                                + Numerals.with(
+                                        machine.deck().undersideBelowPins(), Shown.MILLIMETRE)
+                                + " - "
+                                + Numerals.with(
+                                        machine.base().bedHeight().getAsDouble(), Shown.MILLIMETRE)
+                                + " = "
+                                + outcome.available().text(),
                         "Geometry");
         return Optional.of(
                 check("fit.tool", new Check.Text("Tool pocket", finding), outcome, card));

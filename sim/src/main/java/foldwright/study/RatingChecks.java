@@ -32,10 +32,12 @@ final class RatingChecks {
     private final Machine machine;
     private final ForceCurve curve;
     private final List<CurvePoint> points;
+    private final RatingSums sums;
 
     RatingChecks(Machine machine, ForceCurve curve) {
         this.machine = machine;
         this.curve = curve;
+        sums = new RatingSums(machine);
         points = Stream.concat(curve.raising().stream(), curve.lowering().stream()).toList();
     }
 
@@ -80,26 +82,13 @@ final class RatingChecks {
                         Amount.of(arm.stress(), Shown.MEGAPASCAL),
                         Amount.of(strength.orElse(Double.NaN), Shown.MEGAPASCAL),
                         place(at.get(), arm.arm()));
-        double modulus =
-                2
-                        * machine.lift().arm().section().inPlaneMoment()
-                        / machine.lift().arm().section().depth();
         String finding =
                 "The arm most bent carries "
                         + Numerals.with(arm.bending(), Shown.NEWTON_METRE)
                         + " at its centre pin, "
                         + outcome.required().text()
                         + ".";
-        HandCard card =
-                Hand.card(
-                        "stress by bending alone, hole not counted",
-                        "σ = M/Z",
-                        Numerals.with(arm.bending(), Shown.NEWTON_METRE)
-                                + " / "
-                                + Numerals.number(modulus * 1e9)
-                                + " mm³ = "
-                                + Numerals.with(arm.bending() / modulus, Shown.MEGAPASCAL),
-                        "Straight beam theory");
+        HandCard card = sums.arm(arm);
         return Optional.of(
                 check("order.arms", new Check.Text("Arms bending", finding), outcome, card));
     }
@@ -125,12 +114,7 @@ final class RatingChecks {
                             Amount.of(pin.force(), Shown.NEWTON),
                             Amount.of(rating, Shown.NEWTON),
                             place(at.get(), pin.pin()));
-            HandCard card =
-                    Hand.card(
-                            "static safety of the bearings of one pin",
-                            "s0 = C0/P0",
-                            Numerals.margin(outcome.margin()),
-                            "ISO 76:2006, static load rating");
+            HandCard card = sums.bearings(pin, ball);
             return Optional.of(
                     check("order.pins", new Check.Text("Pin bearings", finding), outcome, card));
         }
@@ -140,14 +124,7 @@ final class RatingChecks {
                         Amount.of(pin.pressure(), Shown.MEGAPASCAL),
                         Amount.of(bush.allowedPressure().orElse(Double.NaN), Shown.MEGAPASCAL),
                         place(at.get(), pin.pin()));
-        HandCard card =
-                Hand.card(
-                        "mean pressure in the bush",
-                        "p = F/(d b)",
-                        Numerals.with(pin.force(), Shown.NEWTON)
-                                + " → "
-                                + outcome.required().text(),
-                        "Projected area of a plain bearing");
+        HandCard card = sums.bush(pin, bush);
         return Optional.of(
                 check("order.pins", new Check.Text("Pin pressure", finding), outcome, card));
     }
@@ -172,13 +149,7 @@ final class RatingChecks {
                                 + " it would buckle at "
                                 + outcome.available().text()
                                 + ".";
-        HandCard card =
-                Hand.card(
-                        "buckling load over load",
-                        "F_b/F",
-                        Numerals.margin(outcome),
-                        "Column formulas of Euler and Johnson; factor 2 as the more careful of two"
-                                + " screw makers asks");
+        HandCard card = sums.buckling(column);
         return check("order.buckling", new Check.Text("Screw buckling", finding), outcome, card);
     }
 
@@ -196,12 +167,7 @@ final class RatingChecks {
                         + "; it would whirl at "
                         + outcome.available().text()
                         + ".";
-        HandCard card =
-                Hand.card(
-                        "whirling speed over speed",
-                        "n_w/n",
-                        Numerals.margin(outcome),
-                        "Euler-Bernoulli beam on its ends; 80 % is common practice, no source");
+        HandCard card = sums.whirling();
         return check("order.whirling", new Check.Text("Screw whirling", finding), outcome, card);
     }
 
@@ -214,12 +180,7 @@ final class RatingChecks {
                         Amount.of(allowed.orElse(Double.NaN), Shown.MEGAPASCAL),
                         place(at, "nut"));
         String finding = "Pressure on the flanks of the nut is " + outcome.required().text() + ".";
-        HandCard card =
-                Hand.card(
-                        "mean pressure on the flanks",
-                        "p = F P/(π d_2 H_1 m)",
-                        outcome.required().text(),
-                        "Thread flank pressure, all engaged turns sharing alike");
+        HandCard card = sums.nut(at.screw());
         return Optional.of(
                 check("order.nut", new Check.Text("Nut pressure", finding), outcome, card));
     }

@@ -38,6 +38,11 @@ public record Rectangle(
     }
 
     @Override
+    public double drilledWidth() {
+        return width;
+    }
+
+    @Override
     public double inPlaneMoment() {
         return width * Math.pow(depth, 3) / 12;
     }

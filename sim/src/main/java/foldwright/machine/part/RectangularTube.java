@@ -48,6 +48,11 @@ public record RectangularTube(
     }
 
     @Override
+    public double drilledWidth() {
+        return 2 * wall;
+    }
+
+    @Override
     public double inPlaneMoment() {
         return (width * Math.pow(depth, 3) - innerWidth() * Math.pow(innerDepth(), 3)) / 12;
     }

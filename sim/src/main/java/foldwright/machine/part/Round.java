@@ -37,6 +37,11 @@ public record Round(
     }
 
     @Override
+    public double drilledWidth() {
+        return width();
+    }
+
+    @Override
     public double inPlaneMoment() {
         return Math.PI * Math.pow(diameter, 4) / 64;
     }

@@ -51,6 +51,11 @@ public record RoundTube(
     }
 
     @Override
+    public double drilledWidth() {
+        return 2 * wall;
+    }
+
+    @Override
     public double inPlaneMoment() {
         return Math.PI * (Math.pow(diameter, 4) - Math.pow(inner(), 4)) / 64;
     }

@@ -17,6 +17,12 @@ public sealed interface Section
     /** Outer size across the plane of the scissor, for a bridge sideways [m]. */
     double width();
 
+    /**
+     * Material that a pin hole across the section takes away over each of its diameter's height: of
+     * a solid bar its width, of a tube both walls [m].
+     */
+    double drilledWidth();
+
     /** Second moment of area for bending in the plane of the scissor, for a bridge upwards [m⁴]. */
     double inPlaneMoment();
 

@@ -68,4 +68,9 @@ public record SectionByNumbers(
                 depth,
                 width);
     }
+
+    @Override
+    public double drilledWidth() {
+        return Math.min(width, area / depth);
+    }
 }
