@@ -6,9 +6,11 @@ import foldwright.study.HeightPlot;
 import foldwright.study.Numerals;
 import foldwright.study.Series;
 import foldwright.study.Shown;
+import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.scene.GantryMotion;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.PartKind;
+import foldwright.viewer.scene.PartLook;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Ghost;
@@ -166,7 +168,7 @@ public final class PlayPage {
         GantryMotion.Place place = reel.place(larger);
         Studio.Moment moment =
                 new Studio.Moment(
-                        page.moment().height(), place, page.moment().look(), page.moment().ink());
+                        page.moment().height(), place, PartLook.PLAIN, MachineRenderer.Ink.LOAD);
         return new SheetBuilder.Page(
                 model, moment, new SheetPainter.Marks(List.of(), words()).with(ghost));
     }

@@ -69,6 +69,11 @@ public final class Reel {
         return alongPath() ? track.end() : table.largest(RunColumn.HEIGHT);
     }
 
+    /** Place on the axis now [m]. */
+    public double place() {
+        return alongPath() ? track.wayAt(player.time()) : now(RunColumn.HEIGHT);
+    }
+
     /** When the run passes a place on its axis; empty where it never comes [s]. */
     public OptionalDouble timeAt(double place) {
         if (alongPath()) {

@@ -146,7 +146,7 @@ public final class SheetPainter {
             plot.draw();
             curve = plot.curveAt(model.travel().height());
         }
-        model.playing().ifPresent(r -> new MarkPainter(pen, hits).draw(r, heights));
+        model.playing().ifPresent(r -> new MarkPainter(pen).draw(r, heights));
         table.level(model.travel(), curve);
         scale.tab();
         if (plot != null) {
@@ -154,6 +154,7 @@ public final class SheetPainter {
         }
         stretched(pen, scene.table);
         grips(layout, heights, model.travel());
+        model.playing().ifPresent(r -> new MarkPainter(pen).grips(r, heights, hits));
     }
 
     private static void stretched(Pen pen, TableView table) {

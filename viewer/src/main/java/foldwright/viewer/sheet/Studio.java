@@ -96,6 +96,11 @@ public final class Studio implements AutoCloseable {
         return layout;
     }
 
+    /** The place along a path of a length [m] at a height of the picture [px]. */
+    public static double wayAt(Layout layout, double length, double y) {
+        return WayPainter.scale(layout, length).value(y);
+    }
+
     public TableView table() {
         return table;
     }

@@ -48,7 +48,7 @@ final class WayPainter {
         axis();
         StrayPainter stray = new StrayPainter(pen, way.stray(), scale);
         stray.draw();
-        new MarkPainter(pen, hits).draw(run, scale);
+        new MarkPainter(pen).draw(run, scale);
         double[] tool = track.tool();
         double left = at.scaleX() - at.of(112, 84);
         pen.canvas.path().moveTo(tool[0], tool[1]);
@@ -77,11 +77,6 @@ final class WayPainter {
                 top,
                 at.plotRight() - at.scaleX(),
                 high);
-        for (int i = 0; i < run.marks().size(); i++) {
-            double y = scale.at(scale.held(run.marks().get(i).at()));
-            double r = at.of(10, 7.5);
-            hits.add(Hits.Kind.MARK, i, at.scaleX() - r, y - r, 2 * r, 2 * r);
-        }
         hits.add(
                 Hits.Kind.TAB,
                 0,
@@ -89,6 +84,7 @@ final class WayPainter {
                 tabY - at.of(18, 13),
                 at.of(100, 75),
                 at.of(36, 26));
+        new MarkPainter(pen).grips(run, scale, hits);
     }
 
     private void axis() {

@@ -15,6 +15,7 @@ import foldwright.viewer.play.RunMaker;
 import foldwright.viewer.session.Engine;
 import foldwright.viewer.session.LiftEngine;
 import foldwright.viewer.session.Results;
+import foldwright.viewer.window.CannotOpenException;
 import foldwright.viewer.window.WindowApp;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -142,12 +143,12 @@ public final class WatchCommand implements Callable<Integer> {
         }
         try {
             if (still == null && film == null && glb == null) {
-                WindowApp.run(shown, ENGINE, Demos.all());
+                WindowApp.run(shown, Optional.ofNullable(path), ENGINE, Demos.all());
             } else {
                 outputs(shown, err);
             }
             return ExitCode.HOLDS;
-        } catch (BadMachineFile | BadRunFile e) {
+        } catch (BadMachineFile | BadRunFile | CannotOpenException e) {
             err.println(e.getMessage());
             return ExitCode.BAD_INPUT;
         } catch (NoGraphicsException | RunMaker.NoRunException e) {

@@ -5,13 +5,19 @@ import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
 import foldwright.machine.file.MachineText;
+import foldwright.run.BadRunFile;
+import foldwright.run.Run;
+import foldwright.run.RunFile;
+import foldwright.run.RunKind;
 import foldwright.study.HeightPlot;
 import foldwright.study.Question;
+import foldwright.viewer.play.Playback;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.Part;
 import foldwright.viewer.session.Calculator;
 import foldwright.viewer.session.Dial;
 import foldwright.viewer.session.Engine;
+import foldwright.viewer.session.GantryDials;
 import foldwright.viewer.session.Overlay;
 import foldwright.viewer.session.PartReading;
 import foldwright.viewer.session.Results;
@@ -20,11 +26,8 @@ import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.SheetModel;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -35,6 +38,7 @@ import java.util.OptionalDouble;
  */
 public final class Desk implements AutoCloseable {
     private final Calculator calculator;
+    private final Playback playback;
     private Path path;
     private MachineFile file;
     private MachineFile triedFile;
@@ -42,9 +46,9 @@ public final class Desk implements AutoCloseable {
     private MachineScene scene;
     private SheetBuilder builder;
     private List<Dial> dials = List.of();
-    private Map<String, Double> tried = new LinkedHashMap<>();
-    private final Deque<Map<String, Double>> undo = new ArrayDeque<>();
-    private final Deque<Map<String, Double>> redo = new ArrayDeque<>();
+    private List<Dial> gantryDials = List.of();
+    private List<Dial> allDials = List.of();
+    private final Trials tried = new Trials();
     private Results results = Results.NONE;
     private List<SheetModel.Hill> hills = List.of();
     private Optional<HeightPlot> kept = Optional.empty();
@@ -60,25 +64,40 @@ public final class Desk implements AutoCloseable {
 
     public Desk(Engine engine, Runnable wake) {
         calculator = new Calculator(engine, wake);
+        playback = new Playback(wake);
     }
 
     // ---- files
 
-    /** Opens a file; the one before stays when this one cannot be read. */
-    public void open(Path next) throws BadMachineFile {
-        MachineFile read = MachineFile.read(next);
+    /** Opens a machine or a run; what was there before stays when this one cannot be read. */
+    public void open(Path next) throws CannotOpenException {
         boolean same = next.equals(path);
+        try {
+            if (RunFile.isRun(next)) {
+                Run run = RunFile.read(next);
+                open(next, run.machine(), same);
+                playback.show(run);
+                ask(run.kind() == RunKind.REPLAY ? Question.SKEW : Question.FOLD);
+            } else {
+                open(next, MachineFile.read(next), same);
+            }
+        } catch (BadMachineFile | BadRunFile e) {
+            throw new CannotOpenException(e.getMessage());
+        }
+    }
+
+    private void open(Path next, MachineFile read, boolean same) {
         path = next;
         file = read;
         trouble = Optional.empty();
         if (!same) {
             tried.clear();
-            undo.clear();
-            redo.clear();
             kept = Optional.empty();
             heightChosen = false;
         }
         rebuild();
+        playback.clear();
+        lookAlong();
         ask(Calculator.Depth.WHOLE);
     }
 
@@ -86,11 +105,14 @@ public final class Desk implements AutoCloseable {
     public void reload() {
         try {
             open(path);
-        } catch (BadMachineFile e) {
-            trouble =
-                    Optional.of(
-                            new Trouble(path.getFileName() + " cannot be read", e.getMessage()));
+        } catch (CannotOpenException e) {
+            trouble(path, e.getMessage());
         }
+    }
+
+    /** Tells why a file cannot be shown; the machine stays. */
+    public void trouble(Path bad, String message) {
+        trouble = Optional.of(new Trouble(bad.getFileName() + " cannot be read", message));
     }
 
     /** Something that cannot be used, while the last good machine is shown. */
@@ -111,15 +133,7 @@ public final class Desk implements AutoCloseable {
     }
 
     private MachineText text() {
-        MachineText text = MachineText.of(file);
-        for (Map.Entry<String, Double> e : tried.entrySet()) {
-            for (Dial dial : dials) {
-                if (dial.path().equals(e.getKey())) {
-                    text = dial.write(text, e.getValue(), file.machine());
-                }
-            }
-        }
-        return text;
+        return tried.text(file, allDials);
     }
 
     private void rebuild() {
@@ -137,6 +151,9 @@ public final class Desk implements AutoCloseable {
             machine = file.machine();
         }
         dials = Dial.of(file.machine());
+        gantryDials = GantryDials.of(file.machine());
+        allDials = new ArrayList<>(dials);
+        allDials.addAll(gantryDials);
         if (before == null
                 || !before.lift().equals(machine.lift())
                 || !before.springs().equals(machine.springs())
@@ -160,9 +177,10 @@ public final class Desk implements AutoCloseable {
 
     /** Takes finished results; returns whether there were any. */
     public boolean takeResults() {
+        boolean runs = playback.take();
         Calculator.Done done = calculator.take();
         if (done == null) {
-            return false;
+            return runs;
         }
         boolean whole = done.results().whole();
         results = done.results().after(results);
@@ -177,19 +195,19 @@ public final class Desk implements AutoCloseable {
 
     // ---- numbers
 
+    /** The numbers of the open question. */
     public List<Dial> dials() {
-        return dials;
+        return playback.along() ? gantryDials : dials;
     }
 
     /** The value of a dial now [SI]. */
     public double value(Dial dial) {
-        return tried.getOrDefault(dial.path(), dial.value().applyAsDouble(file.machine()));
+        return tried.value(dial, file);
     }
 
     /** Begins a change that one undo takes back. */
     public void mark() {
-        undo.push(new LinkedHashMap<>(tried));
-        redo.clear();
+        tried.mark();
     }
 
     /** Tries a value; results follow while it is dragged. */
@@ -197,37 +215,32 @@ public final class Desk implements AutoCloseable {
         if (Math.abs(si - value(dial)) < 1e-12) {
             return;
         }
-        double own = dial.value().applyAsDouble(file.machine());
-        if (Math.abs(si - own) < 1e-9 * Math.max(1, Math.abs(own))) {
-            tried.remove(dial.path());
-        } else {
-            tried.put(dial.path(), si);
-        }
+        tried.set(dial, file, si);
         rebuild();
         ask(Calculator.Depth.QUICK);
+        if (playback.along()) {
+            playback.changed(triedFile, gantryDials);
+        }
     }
 
     /** The hand has let go: everything is computed. */
     public void settle() {
         ask(Calculator.Depth.WHOLE);
+        playback.changed(triedFile, gantryDials);
     }
 
     public void undo() {
-        step(undo, redo);
+        if (tried.undo()) {
+            rebuild();
+            settle();
+        }
     }
 
     public void redo() {
-        step(redo, undo);
-    }
-
-    private void step(Deque<Map<String, Double>> from, Deque<Map<String, Double>> to) {
-        if (from.isEmpty()) {
-            return;
+        if (tried.redo()) {
+            rebuild();
+            settle();
         }
-        to.push(tried);
-        tried = from.pop();
-        rebuild();
-        ask(Calculator.Depth.WHOLE);
     }
 
     /** Whether any number differs from the file. */
@@ -250,9 +263,12 @@ public final class Desk implements AutoCloseable {
         return height;
     }
 
-    /** Moves the deck [m]. */
+    /** Moves the deck [m]; a run of the lift goes there with it. */
     public void height(double next) {
         heightChosen = true;
+        if (!playback.along()) {
+            playback.seek(next);
+        }
         height = Math.max(scene.shape().flat(), Math.min(scene.shape().top(), next));
     }
 
@@ -263,7 +279,16 @@ public final class Desk implements AutoCloseable {
     /** Opens a question: it brings its ink. */
     public void ask(Question next) {
         question = next;
+        lookAlong();
         overlay = SheetBuilder.Choice.of(next, height).overlay();
+    }
+
+    /** The skew question looks along a toolpath, the others along the height. */
+    private void lookAlong() {
+        playback.along(question == Question.SKEW && machine.gantry().isPresent());
+        if (playback.along() && playback.active().isEmpty()) {
+            playback.ask(triedFile, gantryDials);
+        }
     }
 
     public void nextOverlay() {
@@ -272,9 +297,18 @@ public final class Desk implements AutoCloseable {
 
     /** Draws skew larger (or smaller) by ten times, from 1 to 1000. */
     public void larger(int steps) {
+        if (playback.along()) {
+            playback.larger(steps);
+            return;
+        }
         // Zero stands for the factor that fits the picture, about a hundred.
         double now = larger == 0 ? 100 : larger;
         larger = Math.max(1, Math.min(1000, now * Math.pow(10, steps)));
+    }
+
+    /** Takes the factor at a place of its rule: 1 at 0, 1000 at 1. */
+    public void largerShare(double share) {
+        larger = Math.pow(10, Math.round(3 * Math.max(0, Math.min(1, share))));
     }
 
     public void toggleForces() {
@@ -320,26 +354,59 @@ public final class Desk implements AutoCloseable {
         kept = kept.isPresent() ? Optional.empty() : results.plot();
     }
 
+    /** The runs of the machine on the table. */
+    public Playback playback() {
+        return playback;
+    }
+
+    /** Runs or stands; the other way than before where asked. */
+    public void play(Way way) {
+        if (way == Way.OTHER) {
+            playback.otherWay(triedFile, gantryDials);
+        } else {
+            playback.toggle(triedFile, gantryDials);
+        }
+    }
+
+    /** Which way a lift runs. */
+    public enum Way {
+        SAME,
+        OTHER
+    }
+
+    private String caption(String usual) {
+        boolean left = playback.active().isPresent() && playback.shown().isEmpty();
+        return playback.words().isEmpty() ? left ? "not in this run" : usual : playback.words();
+    }
+
     /** What to draw now. */
     public SheetBuilder.Page page(String caption) {
+        height = playback.shown().map(r -> r.height(height)).orElse(height);
         String drawn = changed() ? "drawn: with changed numbers" : "as in the file";
         Optional<String> dashed = kept.map(k -> "dashed: A, kept before");
         SheetBuilder.Choice choice =
                 new SheetBuilder.Choice(question, overlay, height, pointed, forces, larger);
         Results shown = kept.map(a -> results.beside(a, "A")).orElse(results);
-        return builder.page(
-                shown,
-                choice,
-                rules(),
-                new SheetBuilder.Words(drawn, dashed, caption, Optional.empty()));
+        SheetBuilder.Page page =
+                builder.page(
+                        shown,
+                        choice,
+                        rules(),
+                        new SheetBuilder.Words(drawn, dashed, caption(caption), Optional.empty()));
+        return playback.over(page, shown, scene);
     }
 
     private List<SheetModel.Rule> rules() {
-        return RuleSet.rules(file.machine(), dials, tried, hills);
+        return RuleSet.rules(
+                file.machine(),
+                dials(),
+                tried.values(),
+                playback.along() ? playback.hills() : hills);
     }
 
     @Override
     public void close() {
         calculator.close();
+        playback.close();
     }
 }

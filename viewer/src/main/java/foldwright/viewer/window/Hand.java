@@ -4,6 +4,7 @@ package foldwright.viewer.window;
 import static org.lwjgl.glfw.GLFW.*;
 
 import foldwright.study.Question;
+import foldwright.viewer.play.Playback;
 import foldwright.viewer.session.Dial;
 import foldwright.viewer.sheet.Hits;
 import foldwright.viewer.sheet.Studio;
@@ -19,6 +20,8 @@ public final class Hand {
     private final Desk desk;
     private final Gaze gaze;
     private final Studio studio;
+    private final Focus focus;
+    private final Pointer pointer = new Pointer();
     private Hits.Hit held;
     private boolean onTable;
     private boolean sliding;
@@ -29,12 +32,7 @@ public final class Hand {
     private boolean help;
     private Prompt prompt;
     private boolean swallow;
-    private Hits.Kind focusKind;
-    private int focusIndex;
-    private double speed = 1;
-    private boolean running;
     private Wish wish = Wish.NONE;
-    private final Pointer pointer = new Pointer();
 
     /** What the hand asks of the window. */
     public enum Wish {
@@ -43,28 +41,11 @@ public final class Hand {
         NEXT_DEMO
     }
 
-    /** A line being typed. */
-    private static final class Prompt {
-        final Purpose purpose;
-        final StringBuilder typed;
-        String hint;
-
-        Prompt(Purpose purpose, String start, String hint) {
-            this.purpose = purpose;
-            typed = new StringBuilder(start);
-            this.hint = hint;
-        }
-    }
-
-    private enum Purpose {
-        SAVE,
-        OPEN
-    }
-
     public Hand(Desk desk, Gaze gaze, Studio studio) {
         this.desk = desk;
         this.gaze = gaze;
         this.studio = studio;
+        focus = new Focus(desk, studio);
     }
 
     // ---- mouse
@@ -100,30 +81,56 @@ public final class Hand {
             sliding = shift;
             return;
         }
+        Playback playback = desk.playback();
         switch (hit.get().kind()) {
-            case CARD -> desk.ask(Question.values()[hit.get().index()]);
+            case CARD -> open(Question.values()[hit.get().index()]);
             case PLOT -> desk.height(studio.table().heights().value(y));
-            case TAB, SCALE, RULE -> hold(hit.get());
+            case PLAY -> desk.play(Desk.Way.SAME);
+            case STEP -> playback.step(hit.get().index() == 0 ? -1 : 1);
+            case LOOP -> playback.active().ifPresent(r -> r.player().toggleLoop());
+            case MARK -> playback.mark(hit.get().index());
+            default -> hold(hit.get());
         }
     }
 
     private void hold(Hits.Hit hit) {
         held = hit;
-        running = false;
         if (hit.kind() == Hits.Kind.RULE) {
             desk.mark();
         }
         drag();
     }
 
+    /** The place of the pointer along a thing that is held, 0 to 1. */
+    private double share(double pad) {
+        return (x - held.x() - pad) / (held.width() - 2 * pad);
+    }
+
     private void drag() {
-        if (held.kind() == Hits.Kind.RULE) {
-            Dial dial = desk.dials().get(held.index());
-            double pad = studio.layout().of(8, 6);
-            double share = (x - held.x() - pad) / (held.width() - 2 * pad);
-            desk.tryValue(dial, dial.at(share));
+        Playback playback = desk.playback();
+        switch (held.kind()) {
+            case RULE -> {
+                Dial dial = desk.dials().get(held.index());
+                desk.tryValue(dial, dial.at(share(studio.layout().of(8, 6))));
+            }
+            case SPEED -> playback.active().ifPresent(r -> r.player().speedShare(share(0)));
+            case LARGER -> larger();
+            default -> {
+                if (playback.along() && playback.active().isPresent()) {
+                    playback.seek(
+                            Studio.wayAt(studio.layout(), playback.active().get().axisEnd(), y));
+                } else {
+                    desk.height(studio.table().heights().value(y));
+                }
+            }
+        }
+    }
+
+    private void larger() {
+        if (desk.playback().along()) {
+            desk.playback().largerShare(share(0));
         } else {
-            desk.height(studio.table().heights().value(y));
+            desk.largerShare(share(0));
         }
     }
 
@@ -141,13 +148,9 @@ public final class Hand {
 
     /** The wheel turned. */
     public void wheel(double steps) {
-        boolean scale =
-                studio.hits()
-                        .at(x, y)
-                        .filter(h -> h.kind() == Hits.Kind.TAB || h.kind() == Hits.Kind.SCALE)
-                        .isPresent();
-        if (scale) {
-            desk.height(desk.height() + 0.001 * steps);
+        Hits.Kind kind = studio.hits().at(x, y).map(Hits.Hit::kind).orElse(Hits.Kind.CARD);
+        if (kind == Hits.Kind.TAB || kind == Hits.Kind.SCALE || kind == Hits.Kind.WAY) {
+            nudge(steps, 1);
         } else if (x < studio.layout().scaleX()) {
             double cx = (studio.layout().tableLeft() + studio.layout().tableRight()) / 2;
             double cy = (studio.layout().tableTop() + studio.layout().tableBottom()) / 2;
@@ -168,7 +171,7 @@ public final class Hand {
             // The key that opened the line is not part of it.
             swallow = false;
         } else if (prompt != null) {
-            prompt.typed.appendCodePoint(code);
+            prompt.letter(code);
         } else if (code == '?') {
             help = !help;
         } else if (code == '+') {
@@ -181,27 +184,26 @@ public final class Hand {
     /** A key went down (GLFW code and modifiers). */
     public void key(int key, int mods) {
         if (prompt != null) {
-            typing(key);
+            prompt = prompt.key(key, desk) == Prompt.State.DONE ? null : prompt;
             return;
         }
         boolean shift = (mods & GLFW_MOD_SHIFT) != 0;
         if ((mods & GLFW_MOD_CONTROL) != 0 || (mods & GLFW_MOD_SUPER) != 0) {
             control(key);
-            return;
+        } else if (key >= GLFW_KEY_1 && key <= GLFW_KEY_6) {
+            open(Question.values()[key - GLFW_KEY_1]);
+        } else if (!playKey(key, shift)) {
+            plain(key, shift);
         }
-        if (key >= GLFW_KEY_1 && key <= GLFW_KEY_6) {
-            desk.ask(Question.values()[key - GLFW_KEY_1]);
-            return;
-        }
+    }
+
+    private void plain(int key, boolean shift) {
         switch (key) {
-            case GLFW_KEY_UP, GLFW_KEY_DOWN ->
-                    upDown(key == GLFW_KEY_UP ? 1 : -1, shift ? 0.010 : 0.001);
-            case GLFW_KEY_LEFT -> turnDial(-1, shift);
-            case GLFW_KEY_RIGHT -> turnDial(1, shift);
-            case GLFW_KEY_W -> desk.worst().ifPresent(desk::height);
-            case GLFW_KEY_SPACE -> running = !running;
-            case GLFW_KEY_COMMA -> speed = Math.max(1 / 50.0, speed / 1.5);
-            case GLFW_KEY_PERIOD -> speed = Math.min(50, speed * 1.5);
+            case GLFW_KEY_UP -> nudge(1, shift ? 10 : 1);
+            case GLFW_KEY_DOWN -> nudge(-1, shift ? 10 : 1);
+            case GLFW_KEY_LEFT -> focus.turn(shift ? -0.05 : -0.01);
+            case GLFW_KEY_RIGHT -> focus.turn(shift ? 0.05 : 0.01);
+            case GLFW_KEY_W -> worst();
             case GLFW_KEY_X -> desk.larger(shift ? -1 : 1);
             case GLFW_KEY_L -> desk.nextOverlay();
             case GLFW_KEY_F -> desk.toggleForces();
@@ -209,11 +211,11 @@ public final class Hand {
             case GLFW_KEY_HOME -> gaze.home();
             case GLFW_KEY_P -> gaze.above();
             case GLFW_KEY_T -> gaze.otherTheme();
-            case GLFW_KEY_PAGE_DOWN, GLFW_KEY_PAGE_UP ->
-                    pointer.next(desk, key == GLFW_KEY_PAGE_DOWN ? 1 : -1);
-            case GLFW_KEY_TAB -> nextFocus(shift ? -1 : 1);
+            case GLFW_KEY_PAGE_DOWN -> pointer.next(desk, 1);
+            case GLFW_KEY_PAGE_UP -> pointer.next(desk, -1);
+            case GLFW_KEY_TAB -> focus.next(shift ? -1 : 1).ifPresent(this::open);
             case GLFW_KEY_O -> {
-                prompt = new Prompt(Purpose.OPEN, folder(), "Enter opens, Esc leaves it");
+                prompt = Prompt.open(desk);
                 swallow = true;
             }
             case GLFW_KEY_D -> wish = Wish.NEXT_DEMO;
@@ -222,34 +224,64 @@ public final class Hand {
         }
     }
 
+    /** Keys of runs; whether it was one. */
+    private boolean playKey(int key, boolean shift) {
+        Playback playback = desk.playback();
+        switch (key) {
+            case GLFW_KEY_SPACE -> desk.play(shift ? Desk.Way.OTHER : Desk.Way.SAME);
+            case GLFW_KEY_COMMA -> playback.active().ifPresent(r -> r.player().faster(-1));
+            case GLFW_KEY_PERIOD -> playback.active().ifPresent(r -> r.player().faster(1));
+            case GLFW_KEY_J -> playback.step(-1);
+            case GLFW_KEY_K -> playback.step(1);
+            case GLFW_KEY_M -> playback.nextMark(shift ? -1 : 1);
+            case GLFW_KEY_A -> playback.active().ifPresent(r -> r.player().toggleLoop());
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private void control(int key) {
         switch (key) {
             case GLFW_KEY_Z -> desk.undo();
             case GLFW_KEY_Y -> desk.redo();
-            case GLFW_KEY_S ->
-                    prompt =
-                            new Prompt(
-                                    Purpose.SAVE,
-                                    newName(),
-                                    "Enter saves, Esc leaves it; comments of the file are kept");
+            case GLFW_KEY_S -> prompt = Prompt.save(desk);
             case GLFW_KEY_Q -> wish = Wish.CLOSE;
             default -> {}
         }
     }
 
-    private void upDown(int sign, double step) {
-        running = false;
-        desk.height(desk.height() + sign * step);
+    /** Opens a question; the gantry's is looked at from above. */
+    private void open(Question question) {
+        boolean was = desk.playback().along();
+        desk.ask(question);
+        boolean along = desk.playback().along();
+        if (along && !was) {
+            gaze.above();
+        } else if (was && !along) {
+            gaze.home();
+        }
     }
 
-    private void turnDial(int sign, boolean shift) {
-        if (focusKind != Hits.Kind.RULE || focusIndex >= desk.dials().size()) {
-            return;
+    /** Along the path by millimetres, or the deck. */
+    private void nudge(double sign, double millimetres) {
+        Playback playback = desk.playback();
+        if (playback.along() && playback.active().isPresent()) {
+            playback.seek(playback.active().get().place() + sign * 0.001 * millimetres);
+        } else {
+            desk.height(desk.height() + sign * 0.001 * millimetres);
         }
-        Dial dial = desk.dials().get(focusIndex);
-        desk.mark();
-        desk.tryValue(dial, dial.at(dial.share(desk.value(dial)) + sign * (shift ? 0.05 : 0.01)));
-        desk.settle();
+    }
+
+    private void worst() {
+        Playback playback = desk.playback();
+        if (playback.along() && playback.active().isPresent()) {
+            playback.stop();
+            playback.active().get().player().seek(playback.active().get().worst());
+        } else {
+            desk.worst().ifPresent(desk::height);
+        }
     }
 
     private void escape() {
@@ -257,133 +289,27 @@ public final class Hand {
             help = false;
         } else if (desk.pointed() != 0) {
             desk.point(0);
-        } else if (running) {
-            running = false;
-        } else {
-            focusKind = null;
-        }
-    }
-
-    /** Walks tab, cards, rules. */
-    private void nextFocus(int step) {
-        int cards = Question.values().length;
-        int all = 1 + cards + desk.dials().size();
-        int now =
-                focusKind == null
-                        ? (step > 0 ? -1 : all)
-                        : focusKind == Hits.Kind.TAB
-                                ? 0
-                                : focusKind == Hits.Kind.CARD
-                                        ? 1 + focusIndex
-                                        : 1 + cards + focusIndex;
-        for (int i = 0; i < all; i++) {
-            now = Math.floorMod(now + step, all);
-            focusKind = now == 0 ? Hits.Kind.TAB : now <= cards ? Hits.Kind.CARD : Hits.Kind.RULE;
-            focusIndex = now == 0 ? 0 : now <= cards ? now - 1 : now - 1 - cards;
-            if (studio.hits().of(focusKind, focusIndex).isPresent()) {
-                break;
-            }
-        }
-        if (focusKind == Hits.Kind.CARD) {
-            desk.ask(Question.values()[focusIndex]);
-        }
-    }
-
-    private void typing(int key) {
-        switch (key) {
-            case GLFW_KEY_ESCAPE -> prompt = null;
-            case GLFW_KEY_BACKSPACE -> {
-                if (prompt.typed.length() > 0) {
-                    prompt.typed.setLength(prompt.typed.length() - 1);
-                }
-            }
-            case GLFW_KEY_ENTER, GLFW_KEY_KP_ENTER -> finish();
-            default -> {}
-        }
-    }
-
-    private void finish() {
-        java.nio.file.Path name = java.nio.file.Path.of(prompt.typed.toString());
-        try {
-            if (prompt.purpose == Purpose.SAVE) {
-                if (java.nio.file.Files.exists(name)) {
-                    prompt.hint = name.getFileName() + " exists: choose another name";
-                    return;
-                }
-                desk.save(name);
-            }
-            double height = desk.height();
-            desk.open(name);
-            if (prompt.purpose == Purpose.SAVE) {
-                desk.height(height);
-            }
-            prompt = null;
-        } catch (java.io.IOException | foldwright.machine.file.BadMachineFile e) {
-            prompt.hint =
-                    String.valueOf(e.getMessage()).lines().findFirst().orElse("cannot be used");
-        }
-    }
-
-    private String folder() {
-        return desk.path()
-                .map(p -> p.toAbsolutePath().getParent() + java.io.File.separator)
-                .orElse("");
-    }
-
-    /** The file's name with a number behind it that is not taken. */
-    private String newName() {
-        java.nio.file.Path path = desk.path().orElseThrow().toAbsolutePath();
-        String name = path.getFileName().toString().replaceFirst("\\.json$", "");
-        for (int i = 2; ; i++) {
-            java.nio.file.Path next = path.resolveSibling(name + "-" + i + ".json");
-            if (!java.nio.file.Files.exists(next)) {
-                return next.toString();
-            }
+        } else if (!desk.playback().stop()) {
+            focus.clear();
         }
     }
 
     // ---- time and what lies over the sheet
 
-    /** Lets time pass; whether the deck is moving. */
+    /** Lets time pass; whether the machine is moving. */
     public boolean pass(double seconds) {
-        if (!running) {
-            return false;
-        }
-        double flat = desk.scene().shape().flat();
-        double top = desk.scene().shape().top();
-        double next = desk.height() + (top - flat) / 10 * speed * seconds;
-        desk.height(next > top ? flat : next);
-        return true;
+        return desk.playback().pass(seconds);
     }
 
     /** What lies over the sheet now. */
     public Studio.Overlay overlay() {
-        Studio.Overlay over = Studio.Overlay.NONE;
-        if (focusKind != null) {
-            Optional<Hits.Hit> hit = studio.hits().of(focusKind, focusIndex);
-            if (hit.isPresent()) {
-                over =
-                        Sheets.ring(
-                                hit.get().x(),
-                                hit.get().y(),
-                                hit.get().width(),
-                                hit.get().height());
-            }
-        }
-        over = Sheets.both(over, pointer.overlay(desk, studio, x, y));
+        Studio.Overlay over = Sheets.both(focus.overlay(), pointer.overlay(desk, studio, x, y));
         if (desk.trouble().isPresent()) {
-            over =
-                    Sheets.both(
-                            over,
-                            Sheets.problems(
-                                    desk.trouble().get().title(), desk.trouble().get().message()));
+            Desk.Trouble trouble = desk.trouble().get();
+            over = Sheets.both(over, Sheets.problems(trouble.title(), trouble.message()));
         }
         if (prompt != null) {
-            String title =
-                    prompt.purpose == Purpose.SAVE
-                            ? "Save as a new machine file"
-                            : "Open a machine file";
-            over = Sheets.both(over, Sheets.prompt(title, prompt.typed.toString(), prompt.hint));
+            over = Sheets.both(over, prompt.overlay());
         }
         return help ? Sheets.both(over, Sheets.help()) : over;
     }

@@ -17,13 +17,17 @@ final class Sheets {
     private static final String[][] KEYS = {
         {"1 to 6", "open a question"},
         {"W", "go to its worst place"},
-        {"up, down", "deck by 1 mm (Shift: 10 mm)"},
-        {"Space", "unfold, stop"},
-        {"comma, point", "slower, faster"},
+        {"up, down", "deck or path by 1 mm (Shift: 10)"},
+        {"Space", "run, stand still"},
+        {"Shift Space", "fold instead of unfold"},
+        {"comma, point", "slower, faster (1/50 to 50×)"},
+        {"J, K", "one row back, on"},
+        {"M, Shift M", "next, last mark of the run"},
+        {"A", "again and again, or once"},
         {"L", "next load shown as ink"},
         {"Page Down, Up", "next part by its load; before"},
         {"F", "force arrows on, off"},
-        {"X, Shift X", "skew drawn larger, smaller"},
+        {"X, Shift X", "errors drawn larger, smaller"},
         {"Enter", "keep what is drawn as A"},
         {"Tab", "next thing to hold; arrows turn it"},
         {"Home, P", "home view, plan view"},
@@ -38,6 +42,7 @@ final class Sheets {
         "Drag the tab or a rule; click a curve to move the deck there.",
         "Drag the table to turn, with Shift to slide; the wheel zooms.",
         "Point at a part to read its load; a click holds the reading, Esc lets go.",
+        "Click a mark on the scale to go to that moment.",
     };
 
     private Sheets() {}

@@ -3,7 +3,6 @@ package foldwright.viewer.window;
 
 import static org.lwjgl.glfw.GLFW.*;
 
-import foldwright.machine.file.BadMachineFile;
 import foldwright.report.draw.Theme;
 import foldwright.study.Numerals;
 import foldwright.viewer.gl.GlSurface;
@@ -15,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
@@ -57,14 +57,20 @@ public final class WindowApp implements AutoCloseable {
     /**
      * Opens the window on a file and stays until it is closed.
      *
+     * @param toolpath for replays; left out: the one beside the machine
      * @param demos machines that the demo key walks through
      */
-    public static void run(Path file, Engine engine, List<Path> demos) throws BadMachineFile {
+    public static void run(Path file, Optional<Path> toolpath, Engine engine, List<Path> demos)
+            throws CannotOpenException {
         AtomicBoolean listening = new AtomicBoolean();
         try (Desk desk = new Desk(engine, () -> wake(listening))) {
             // Answers are computed while the driver starts.
+            desk.playback().path(toolpath);
             desk.open(file);
             try (WindowApp app = new WindowApp(desk, demos, Memory.usual())) {
+                if (desk.playback().along()) {
+                    app.gaze.above();
+                }
                 app.lastWritten = written(file);
                 app.listen();
                 listening.set(true);
@@ -127,8 +133,8 @@ public final class WindowApp implements AutoCloseable {
         try {
             desk.open(file);
             lastWritten = written(file);
-        } catch (BadMachineFile e) {
-            desk.reload();
+        } catch (CannotOpenException e) {
+            desk.trouble(file, e.getMessage());
         }
         stale = true;
     }
@@ -234,6 +240,7 @@ public final class WindowApp implements AutoCloseable {
                 + ", "
                 + Numerals.fixed(desk.height() * 1000, 1)
                 + " mm"
+                + desk.playback().title()
                 + part
                 + " - Foldwright";
     }

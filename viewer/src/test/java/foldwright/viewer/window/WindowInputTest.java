@@ -19,6 +19,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +33,9 @@ import org.junit.jupiter.api.io.TempDir;
 class WindowInputTest {
     private static final int DISPLAY = 87;
     private static final Layout LAYOUT = new Layout(1280, 720, 1);
+
+    /** Where the springs let go and the margin is least: 109 mm by hand. */
+    private static final String WORST = ".* (108\\.[89]|109\\.\\d) mm.*";
 
     @TempDir Path folder;
     private Process display;
@@ -149,6 +154,8 @@ class WindowInputTest {
             open(file);
             dragTheTab();
             pickAPin();
+            playTheUnfolding();
+            playTheReplay();
             changeANumberUndoAndSave(file);
             reloadWhenTheFileChanges(file);
         } finally {
@@ -179,6 +186,71 @@ class WindowInputTest {
         run("xdotool", "click", "1");
         assertThat(title(t -> t.contains("centre pin 1"))).contains("centre pin 1");
         key("Escape");
+    }
+
+    private static double time(String title) {
+        Matcher m = Pattern.compile("(unfold|replay) ([0-9.]+) s").matcher(title);
+        return m.find() ? Double.parseDouble(m.group(2)) : Double.NaN;
+    }
+
+    private void click(double x, double y) throws Exception {
+        pointer(x, y);
+        run("xdotool", "click", "1");
+        Thread.sleep(80);
+    }
+
+    /** Space computes and runs it; scrub, speed, single rows, the next mark. */
+    private void playTheUnfolding() throws Exception {
+        key("space");
+        assertThat(title(t -> t.contains("running"))).contains("running at real speed");
+        key("period", "period", "period");
+        assertThat(title(t -> t.contains("10× faster"))).contains("running 10× faster");
+        key("space");
+        String stood = title(t -> t.contains("unfold") && !t.contains("running"));
+        assertThat(time(stood)).isPositive();
+        var heights = table(Headless.machine("van-bench")).heights();
+        drag(LAYOUT.scaleX() + 20, heights.at(0.05), LAYOUT.scaleX() + 20, heights.at(0.15));
+        String scrubbed = title(t -> t.matches(".*(149|150)\\.\\d mm.*"));
+        assertThat(scrubbed).matches("bench.json, (149|150)\\.\\d mm, unfold \\d+\\.\\d+ s .*");
+        key("k");
+        String next = title(t -> time(t) > time(scrubbed));
+        assertThat(time(next) - time(scrubbed)).isBetween(0.001, 0.11);
+        key("j", "j");
+        assertThat(time(title(t -> time(t) < time(next)))).isLessThan(time(next));
+        // The springs let go at 109 mm, where the margin is least: the mark before, by key.
+        key("shift+m");
+        assertThat(title(t -> t.matches(WORST))).matches(WORST);
+        drag(LAYOUT.scaleX() + 20, heights.at(0.15), LAYOUT.scaleX() + 20, heights.at(0.20));
+        assertThat(title(t -> t.matches(".*(199|200)\\.\\d mm.*"))).contains("unfold");
+        // The same by a click on the mark.
+        click(LAYOUT.scaleX(), heights.at(0.109));
+        assertThat(title(t -> t.matches(WORST))).matches(WORST);
+        drag(LAYOUT.scaleX() + 20, heights.at(0.15), LAYOUT.scaleX() + 20, heights.at(0.20));
+        assertThat(title(t -> t.matches(".*(199|200)\\.\\d mm.*"))).contains("unfold");
+    }
+
+    /** The skew question brings the replay; its controls by mouse. */
+    private void playTheReplay() throws Exception {
+        key("4");
+        String worst = title(t -> t.contains("replay"));
+        assertThat(worst).contains("replay");
+        key("comma", "comma", "comma", "comma", "comma");
+        double play = LAYOUT.scaleX() - 84 + 7 + 34;
+        click(play, 592);
+        assertThat(title(t -> t.contains("running"))).contains("replay").contains("50× slower");
+        click(play, 592);
+        String stood = title(t -> !t.contains("running"));
+        // Two rows: the first may round to the same thousandth.
+        click(play + 34, 592);
+        click(play + 34, 592);
+        assertThat(time(title(t -> time(t) > time(stood))) - time(stood)).isBetween(5e-4, 0.011);
+        drag(LAYOUT.scaleX() + 20, 300, LAYOUT.scaleX() + 20, 500);
+        double early = time(title(t -> time(t) < time(stood)));
+        assertThat(early).isLessThan(time(stood));
+        key("m");
+        assertThat(time(title(t -> time(t) != early))).isNotEqualTo(early);
+        key("1");
+        assertThat(title(t -> t.contains("unfold"))).contains("unfold");
     }
 
     private void changeANumberUndoAndSave(Path file) throws Exception {
