@@ -8,7 +8,6 @@ import foldwright.machine.file.MachineFile;
 import foldwright.run.FoldRecord;
 import foldwright.study.FoldPlots;
 import foldwright.study.Numerals;
-import foldwright.study.Shown;
 import foldwright.study.Verdict;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -85,14 +84,9 @@ final class FoldCommand implements Callable<Integer> {
                         + run.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         out.println();
         Table events =
-                new Table(
-                        List.of("time", "height", "event"),
-                        List.of(Table.Side.RIGHT, Table.Side.RIGHT, Table.Side.LEFT));
+                new Table(List.of("time", "event"), List.of(Table.Side.RIGHT, Table.Side.LEFT));
         for (FoldResult.Event e : run.events()) {
-            events.row(
-                    Numerals.fixed(e.time(), 2) + " s",
-                    Numerals.fixed(Shown.MILLIMETRE.fromSi(e.height()), 1) + " mm",
-                    e.sentence());
+            events.row(Numerals.fixed(e.time(), 2) + " s", e.sentence());
         }
         out.print(events.text(page));
         out.println();

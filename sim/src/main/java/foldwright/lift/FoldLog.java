@@ -145,22 +145,55 @@ final class FoldLog {
     }
 
     private void springs() {
+        boolean changed = false;
+        for (int i = 0; i < pressing.length; i++) {
+            changed |= presses(i, stepper.state()) != pressing[i];
+        }
+        if (changed) {
+            springsChanged();
+        }
+    }
+
+    private void springsChanged() {
+        List<String> touched = new ArrayList<>();
+        List<String> gone = new ArrayList<>();
         for (int i = 0; i < pressing.length; i++) {
             boolean now = presses(i, stepper.state());
             if (now != pressing[i]) {
                 pressing[i] = now;
-                String name = lift.springs().get(i).name();
-                String what = now ? "is touched" : "lets go";
-                event(
-                        now ? EventKind.SPRING_TOUCHED : EventKind.SPRING_LET_GO,
-                        String.format(
-                                Locale.ROOT,
-                                "%s %s at a pivot height of %.1f mm.",
-                                name,
-                                what,
-                                height() * 1e3));
+                (now ? touched : gone).add(lift.springs().get(i).name());
             }
         }
+        springs(EventKind.SPRING_TOUCHED, touched, "is touched", "are touched");
+        springs(EventKind.SPRING_LET_GO, gone, "lets go", "let go");
+    }
+
+    /** One event for all springs that do the same in the same step. */
+    private void springs(EventKind kind, List<String> names, String one, String several) {
+        if (!names.isEmpty()) {
+            event(
+                    kind,
+                    String.format(
+                            Locale.ROOT,
+                            "%s %s at a pivot height of %.1f mm.",
+                            listed(names),
+                            names.size() == 1 ? one : several,
+                            height() * 1e3));
+        }
+    }
+
+    /** E.g. "Die springs 1, 2 and 4". */
+    private static String listed(List<String> names) {
+        String first = names.get(0);
+        StringBuilder out = new StringBuilder();
+        out.append(Character.toUpperCase(first.charAt(0))).append(first, 1, first.length());
+        String group = first.substring(0, first.lastIndexOf(' ') + 1);
+        for (int i = 1; i < names.size(); i++) {
+            String name = names.get(i);
+            out.append(i == names.size() - 1 ? " and " : ", ");
+            out.append(name.startsWith(group) ? name.substring(group.length()) : name);
+        }
+        return out.toString();
     }
 
     /** A stop is met by a deck that has come from elsewhere, not by one that rests on it. */
