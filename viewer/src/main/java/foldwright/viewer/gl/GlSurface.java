@@ -66,7 +66,10 @@ public final class GlSurface implements AutoCloseable {
      * @throws NoGraphicsException when there is no display or no OpenGL 3.3
      */
     public static GlSurface window(String title, int width, int height) {
-        glfwInitHint(GLFW_PLATFORM, GLFW_ANY_PLATFORM);
+        // Without this folder Wayland's library can only complain on its own.
+        boolean onlyX11 =
+                Platform.get() == Platform.LINUX && System.getenv("XDG_RUNTIME_DIR") == null;
+        glfwInitHint(GLFW_PLATFORM, onlyX11 ? GLFW_PLATFORM_X11 : GLFW_ANY_PLATFORM);
         init(Kind.WINDOW);
         hints();
         glfwWindowHint(GLFW_VISIBLE, GLFW_FALSE);

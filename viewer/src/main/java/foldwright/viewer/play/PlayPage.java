@@ -29,16 +29,34 @@ public final class PlayPage {
     private final Reel reel;
     private final Playing.Controls controls;
     private final double larger;
+    private final String speed;
 
     /**
      * A sheet maker.
      *
      * @param larger factor by which errors of a replay are drawn
+     * @param speed said beside the time; empty in a still
      */
-    public PlayPage(Reel reel, Playing.Controls controls, double larger) {
+    private PlayPage(Reel reel, Playing.Controls controls, double larger, String speed) {
         this.reel = reel;
         this.controls = controls;
         this.larger = larger;
+        this.speed = speed;
+    }
+
+    /** For a window: with controls and the speed of the clock. */
+    public static PlayPage live(Reel reel, Playing.Controls controls, double larger) {
+        return new PlayPage(reel, controls, larger, Player.words(reel.player().speed()));
+    }
+
+    /** For a still. */
+    public static PlayPage still(Reel reel) {
+        return new PlayPage(reel, Playing.Controls.NONE, reel.fitting(), "");
+    }
+
+    /** For a film that shows the run at a speed [1]. */
+    public static PlayPage film(Reel reel, double speed) {
+        return new PlayPage(reel, Playing.Controls.NONE, reel.fitting(), Player.words(speed));
     }
 
     /** The sheet with the run on it; the page is that of the height the run is at. */
@@ -56,7 +74,7 @@ public final class PlayPage {
                         + "\u00a0s of "
                         + Numerals.number(end)
                         + "\u00a0s",
-                Player.words(p.speed()),
+                speed,
                 p.speedShare(),
                 controls,
                 p.again() == Player.Again.LOOP ? Playing.Again.LOOP : Playing.Again.ONCE);

@@ -283,7 +283,7 @@ public final class Playback implements AutoCloseable {
                 reel.player().state() == Player.State.RUNNING
                         ? Playing.Controls.RUNNING
                         : Playing.Controls.STANDING;
-        return new PlayPage(reel, controls, larger()).over(page, results, scene);
+        return PlayPage.live(reel, controls, larger()).over(page, results, scene);
     }
 
     /** What a title says of the run: its time and whether it runs. */

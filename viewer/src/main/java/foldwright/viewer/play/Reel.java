@@ -10,6 +10,7 @@ import foldwright.viewer.sheet.Playing;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** A run with its clock, ready to be looked at. */
 public final class Reel {
@@ -106,23 +107,32 @@ public final class Reel {
         return alongPath() ? track.fitting() : 1;
     }
 
-    /** The moment the sheet opens with: the worst, else the start [s]. */
+    /**
+     * The moment the sheet opens with: a motor that gives up, else the worst, else the start [s].
+     */
     public double worst() {
-        return marks.stream()
-                .filter(m -> m.words().equals("largest error") || m.words().equals("lowest margin"))
-                .findFirst()
-                .or(() -> marks.stream().filter(m -> m.verdict().isPresent()).findFirst())
+        return marked(Set.of("stalls", "steps lost", "not solved"))
+                .or(() -> marked(Set.of("largest error", "lowest margin")))
                 .map(Playing.Mark::time)
                 .orElse(table.start());
+    }
+
+    private Optional<Playing.Mark> marked(Set<String> words) {
+        return marks.stream().filter(m -> words.contains(m.words())).findFirst();
     }
 
     /** How a run is called on the sheet. */
     public String words() {
         return switch (run.kind()) {
-            case UNFOLD -> "unfolding as computed";
-            case FOLD -> "folding as computed";
-            case REPLAY -> "replay of " + fileName(run.subject());
+            case UNFOLD -> "unfolding as computed" + end();
+            case FOLD -> "folding as computed" + end();
+            case REPLAY -> "replay of " + fileName(run.subject()) + end();
         };
+    }
+
+    /** How it ended, where that was not as it should. */
+    private String end() {
+        return run.outcome().equals("arrived") ? "" : ": " + run.outcome();
     }
 
     private static String fileName(String subject) {

@@ -22,7 +22,7 @@ final class ClockPainter {
         Lettering strong = pen.strong(15, 13, pen.palette.ink);
         Lettering text = pen.text(pen.palette.ink2);
         String first = clock.shown();
-        String second = clock.time() + ", " + clock.speed();
+        String second = clock.time() + (clock.speed().isEmpty() ? "" : ", " + clock.speed());
         double w = pen.canvas.width(strong, first) + at.of(14, 10);
         boolean one = w + pen.canvas.width(text, second) <= room;
         double y = at.bottom(one ? 858 : 844, one ? 561 : 555);

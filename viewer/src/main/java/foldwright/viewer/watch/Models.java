@@ -2,6 +2,8 @@
 package foldwright.viewer.watch;
 
 import foldwright.machine.Machine;
+import foldwright.machine.drive.Rise;
+import foldwright.machine.drive.SteadyRise;
 import foldwright.viewer.glb.GlbFile;
 import foldwright.viewer.scene.LiftShape;
 import foldwright.viewer.scene.MachineScene;
@@ -25,7 +27,7 @@ public final class Models {
             throws IOException {
         MachineScene scene = new MachineScene(machine);
         LiftShape shape = scene.shape();
-        Films.Course course = Films.unfolding(machine, shape);
+        Course course = unfolding(machine, shape);
         double[] heights = new double[SAMPLES];
         for (int i = 0; i < SAMPLES; i++) {
             heights[i] = course.height(course.duration() * i / (SAMPLES - 1));
@@ -36,5 +38,49 @@ public final class Models {
                 scene,
                 new GlbFile.Motion(heights, SECONDS, new SheetBuilder(scene).look(results, choice)),
                 file);
+    }
+
+    /** The height over the time of the real motion. */
+    interface Course {
+        /** How long the real motion takes [s]. */
+        double duration();
+
+        /** Pivot height at a time since the start [m]. */
+        double height(double time);
+    }
+
+    /**
+     * Rising at the asked speed with even acceleration at both ends; other laws at an even speed
+     * over the whole time.
+     */
+    static Course unfolding(Machine machine, LiftShape shape) {
+        Rise rise = machine.drive().rise();
+        double flat = shape.flat();
+        double way = shape.top() - flat;
+        double speed = rise instanceof SteadyRise steady ? steady.speed() : way / 60;
+        double acceleration =
+                rise instanceof SteadyRise steady ? steady.acceleration() : 10 * speed;
+        double ramp = Math.min(speed / acceleration, Math.sqrt(way / acceleration));
+        double top = acceleration * ramp;
+        double total = ramp + way / top;
+        return new Course() {
+            @Override
+            public double duration() {
+                return total;
+            }
+
+            @Override
+            public double height(double t) {
+                double gone = Math.max(0, Math.min(t, total));
+                if (gone < ramp) {
+                    return flat + acceleration * gone * gone / 2;
+                }
+                double left = total - gone;
+                if (left < ramp) {
+                    return flat + way - acceleration * left * left / 2;
+                }
+                return flat + top * (gone - ramp / 2);
+            }
+        };
     }
 }

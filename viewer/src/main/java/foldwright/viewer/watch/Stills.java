@@ -18,7 +18,6 @@ import foldwright.viewer.session.Results;
 import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Layout;
-import foldwright.viewer.sheet.Playing;
 import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.SheetPainter;
 import foldwright.viewer.sheet.Studio;
@@ -77,9 +76,7 @@ public final class Stills {
         double height = reel.map(r -> r.height(chosen)).orElse(chosen);
         SheetBuilder.Page page = page(studio.scene(), results, wish, height, rules);
         if (reel.isPresent()) {
-            page =
-                    new PlayPage(reel.get(), Playing.Controls.NONE, reel.get().fitting())
-                            .over(page, results, studio.scene());
+            page = PlayPage.still(reel.get()).over(page, results, studio.scene());
         }
         Studio.Look look = look(studio, wish);
         studio.drawMachine(page.moment(), look);

@@ -63,7 +63,8 @@ public final class WatchCommand implements Callable<Integer> {
     @Option(
             names = "--film",
             paramLabel = "MP4|GIF",
-            description = "Writes a film of the machine unfolding, 10 s long; needs no display.")
+            description =
+                    "Writes a film of a run, 10 s long, the unfolding unless another is named; needs no display.")
     private Path film;
 
     @Option(
@@ -196,7 +197,7 @@ public final class WatchCommand implements Callable<Integer> {
         if (film != null) {
             Progress progress = new Progress(err);
             Films.write(
-                    machine,
+                    subject,
                     results,
                     wish(new PictureSize(1280, 720), subject),
                     film,
@@ -215,7 +216,9 @@ public final class WatchCommand implements Callable<Integer> {
         RunKind kind =
                 play != null
                         ? play
-                        : skew && replays ? RunKind.REPLAY : time != null ? RunKind.UNFOLD : null;
+                        : skew && replays
+                                ? RunKind.REPLAY
+                                : time != null || film != null ? RunKind.UNFOLD : null;
         Subject whole =
                 subject.reel().isPresent() || kind == null
                         ? subject

@@ -63,7 +63,7 @@ class PlaySheetTest {
                                 Sample.rules(),
                                 new SheetBuilder.Words(
                                         "as in the file", Optional.empty(), "", Optional.empty()));
-        page = new PlayPage(reel, controls, reel.fitting()).over(page, results, studio.scene());
+        page = PlayPage.live(reel, controls, reel.fitting()).over(page, results, studio.scene());
         View.Stance stance = reel.alongPath() ? View.Stance.above() : View.Stance.home();
         Studio.Look look =
                 new Studio.Look(Theme.LIGHT, stance, 1, 0, 0, MachineRenderer.Quality.MOVING);

@@ -93,7 +93,7 @@ class ReelTest {
                                         && m.verdict().equals(Optional.of(Verdict.FAILS)));
         // The deck never gets to 200 mm.
         assertThat(stalls.timeAt(0.200)).isEmpty();
-        assertThat(stalls.words()).isEqualTo("unfolding as computed");
+        assertThat(stalls.words()).isEqualTo("unfolding as computed: stalled");
     }
 
     @Test

@@ -3,15 +3,24 @@ package foldwright.viewer.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foldwright.machine.file.BadMachineFile;
+import foldwright.machine.file.MachineFile;
 import foldwright.report.draw.Colour;
 import foldwright.report.draw.Theme;
+import foldwright.run.RunKind;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.picture.PngFile;
+import foldwright.viewer.play.PlayPage;
+import foldwright.viewer.play.Reel;
+import foldwright.viewer.play.RunMaker;
+import foldwright.viewer.render.MachineRenderer;
+import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -40,6 +49,41 @@ class GoldenTest {
     @Test
     void fieldPrinterDark() throws IOException {
         compare("field-printer", Theme.DARK, 0.7);
+    }
+
+    @Test
+    void replayDark() throws IOException, BadMachineFile, RunMaker.NoRunException {
+        MachineFile file = MachineFile.read(Headless.scene("class-plotter-skews"));
+        Reel reel = new Reel(RunMaker.run(file, RunKind.REPLAY, Optional.empty()));
+        reel.player().seek(reel.worst());
+        try (GlSurface surface = Headless.open();
+                Studio studio = new Studio()) {
+            assertThat(surface.renderer()).isNotBlank();
+            studio.machine(new MachineScene(file.machine()));
+            studio.size(1280, 720, 1);
+            Results results = Sample.results(file.machine());
+            SheetBuilder.Page page =
+                    new SheetBuilder(studio.scene())
+                            .page(
+                                    results,
+                                    SheetBuilder.Choice.of(
+                                            Question.SKEW, studio.scene().shape().top()),
+                                    Sample.rules(),
+                                    new SheetBuilder.Words(
+                                            "as in the file",
+                                            Optional.empty(),
+                                            "",
+                                            Optional.empty()));
+            page = PlayPage.still(reel).over(page, results, studio.scene());
+            Studio.Look look =
+                    new Studio.Look(
+                            Theme.DARK, View.Stance.above(), 1, 0, 0, MachineRenderer.Quality.REST);
+            studio.drawMachine(page.moment(), look);
+            studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+            try (Pixels pixels = studio.pixels()) {
+                judge("replay", pixels);
+            }
+        }
     }
 
     private static void compare(String name, Theme theme, double share) throws IOException {
