@@ -66,6 +66,9 @@ final class Assumptions {
         String[] steps = path.replaceAll("\\[\\d+]", "").split("\\.");
         String step = steps[Math.max(0, steps.length - 2)];
         String word = step.equals("source") ? steps[steps.length - 1] : step;
+        if (step.equals("usual")) {
+            word = steps[Math.max(0, steps.length - 3)];
+        }
         return words(word);
     }
 

@@ -181,6 +181,6 @@ final class RatingSums {
     }
 
     private static String millimetres(double length) {
-        return Numerals.given(Shown.MILLIMETRE.fromSi(length)) + " mm";
+        return Numerals.with(length, Shown.MILLIMETRE);
     }
 }
