@@ -93,7 +93,7 @@ public final class Reel {
     }
 
     /** Where the gantry is now, errors drawn larger by a factor; its commanded place by 0. */
-    GantryMotion.Place place(double larger) {
+    public GantryMotion.Place place(double larger) {
         double x = now(RunColumn.COMMANDED_X);
         double y = now(RunColumn.COMMANDED_Y);
         return new GantryMotion.Place(

@@ -23,4 +23,12 @@ public final class Batch {
         this.count = count;
         data = new float[count * FLOATS];
     }
+
+    /** Moves all records along x [m] and takes their ids away, for a machine beside another. */
+    public void shift(float x) {
+        for (int i = 0; i < count; i++) {
+            data[i * FLOATS + 3] += x;
+            data[i * FLOATS + EXTRA] = 0;
+        }
+    }
 }

@@ -184,11 +184,18 @@ final class ScalePainter {
     private void dashedEdge(Series height, Series margin, double step) {
         float[] xs = new float[height.size()];
         float[] ys = new float[height.size()];
-        for (int i = 0; i < xs.length; i++) {
-            xs[i] = (float) place(margin.at(i), step);
-            ys[i] = (float) scale.at(height.at(i));
+        pen.canvas.path();
+        int known = 0;
+        for (int i = 0; i <= xs.length; i++) {
+            // A margin may be without bound, but where there is none the edge is broken.
+            if (i < xs.length && !Double.isNaN(margin.at(i))) {
+                xs[known] = (float) place(margin.at(i), step);
+                ys[known++] = (float) scale.at(height.at(i));
+            } else if (known > 0) {
+                pen.canvas.dashes(xs, ys, known, 5, 4);
+                known = 0;
+            }
         }
-        pen.canvas.path().dashes(xs, ys, xs.length, 5, 4);
         pen.canvas.stroke(pen.palette.ink2, pen.line(1.4));
     }
 

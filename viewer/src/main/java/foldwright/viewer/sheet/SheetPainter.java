@@ -69,6 +69,11 @@ public final class SheetPainter {
             return new Marks(forces, strongest, stray, labels, other);
         }
 
+        /** The same with other values written beside parts. */
+        public Marks with(List<Label> others) {
+            return new Marks(forces, strongest, stray, others, ghost);
+        }
+
         /** Nothing. */
         public static final Marks NONE = new Marks(List.of(), Stray.NONE);
     }

@@ -7,12 +7,14 @@ import foldwright.viewer.paint.Canvas;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.render.View;
+import foldwright.viewer.scene.Batch;
 import foldwright.viewer.scene.GantryMotion;
 import foldwright.viewer.scene.Lean;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.PartLook;
 import foldwright.viewer.text.TextBox;
 import foldwright.viewer.theme.Palette;
+import java.util.ArrayList;
 import java.util.List;
 import org.lwjgl.opengl.GL20C;
 
@@ -26,6 +28,8 @@ public final class Studio implements AutoCloseable {
     private final Canvas canvas = new Canvas();
     private final SheetPainter painter = new SheetPainter();
     private MachineScene scene;
+    private MachineScene second;
+    private double offset;
     private Target machineLayer;
     private Target sheet;
     private TableView table;
@@ -68,8 +72,24 @@ public final class Studio implements AutoCloseable {
 
     /** Takes a machine; the one before is let go. */
     public void machine(MachineScene next) {
+        machines(next, null, 0);
+    }
+
+    /**
+     * Takes two machines that stand beside each other on one table; the second one cannot be
+     * pointed at.
+     *
+     * @param away how far the second stands to the right [m]
+     */
+    public void machines(MachineScene next, MachineScene beside, double away) {
         scene = next;
-        renderer.parts(next.batches());
+        second = beside;
+        offset = away;
+        List<Batch> batches = new ArrayList<>(next.batches());
+        if (beside != null) {
+            batches.addAll(beside.batches());
+        }
+        renderer.parts(batches);
         table = null;
     }
 
@@ -88,7 +108,7 @@ public final class Studio implements AutoCloseable {
         }
         layout = next;
         if (table == null) {
-            table = new TableView(layout, scene);
+            table = new TableView(layout, scene, second, offset);
         }
     }
 
@@ -129,6 +149,10 @@ public final class Studio implements AutoCloseable {
         }
         scene.lean(moment.lean());
         scene.write(moment.look());
+        if (second != null) {
+            second.write(PartLook.PLAIN);
+            second.batches().forEach(b -> b.shift((float) offset));
+        }
         view = table.view(look.stance(), look.zoom(), look.moveX(), look.moveY());
         renderer.update(table.reach());
         renderer.draw(

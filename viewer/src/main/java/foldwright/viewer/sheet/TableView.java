@@ -28,6 +28,16 @@ public final class TableView {
     private final double planScale;
 
     public TableView(Layout layout, MachineScene scene) {
+        this(layout, scene, null, 0);
+    }
+
+    /**
+     * With a second machine to the right of the first; heights are those of the first.
+     *
+     * @param second may be null
+     * @param offset how far it stands to the right [m]
+     */
+    public TableView(Layout layout, MachineScene scene, MachineScene second, double offset) {
         at = layout;
         LiftShape shape = scene.shape();
         var machine = scene.machine();
@@ -36,7 +46,10 @@ public final class TableView {
         pinHeight = machine.base().pinHeight();
         double baseLeft = -machine.base().pinInset();
         double width = Math.max(machine.base().width(), machine.deck().width());
-        double length = Math.max(machine.base().length(), machine.deck().length());
+        double own = Math.max(machine.base().length(), machine.deck().length());
+        double more = second == null ? 0 : right(second, offset) - right(scene, 0);
+        double length = own + Math.max(0, more);
+        double tallest = second == null ? top : Math.max(top, second.shape().top());
         pinY = -shape.outside();
         double shear = Math.abs(homeX(1) - homeX(0));
         double boxGrow = machine.box().map(b -> Math.max(0, b.length() - length) / 2).orElse(0.0);
@@ -48,7 +61,7 @@ public final class TableView {
         double s =
                 Math.min(
                         (at.tableRight() - at.tableLeft()) / spanX,
-                        room / (top - flat + drop + rise));
+                        room / (tallest - flat + drop + rise));
         // The scale keeps its usual height where the machine allows it.
         scale = Math.min(s, (at.scaleFlat() - at.scaleTop()) / (top - flat));
         double yFlat = Math.min(at.scaleFlat(), at.tableBottom() - at.of(24, 16) - scale * drop);
@@ -68,7 +81,7 @@ public final class TableView {
             heights = new Scale(flat, top, yFlat, yFlat - tall);
         }
         y0 = yFlat + scale * (flat + pinHeight + 0.235 * pinY);
-        double middle = baseLeft + machine.base().length() / 2;
+        double middle = baseLeft + (machine.base().length() + Math.max(0, more)) / 2;
         centreX = (at.tableLeft() + at.tableRight()) / 2 - at.of(8, 4);
         x0 = centreX - scale * middle;
         reach = 1.6 * Math.max(length + width, 2 * (top + pinHeight));
@@ -82,6 +95,11 @@ public final class TableView {
                                 (at.tableRight() - at.tableLeft()) / planWide,
                                 (at.tableBottom() - at.of(150, 100) - at.of(40, 24)) / planHigh);
         centre = new double[] {middle, 0, pinHeight + (flat + top) / 4};
+    }
+
+    private static double right(MachineScene scene, double offset) {
+        var base = scene.machine().base();
+        return offset + base.length() - base.pinInset();
     }
 
     private static double homeX(double y) {

@@ -46,7 +46,7 @@ final class Ahead implements AutoCloseable {
 
     /** Adds what has to be computed before anything can be shown. */
     interface Preparing {
-        Subject prepare(Subject read) throws RunMaker.NoRunException;
+        Subject prepare(Subject read) throws RunMaker.NoRunException, BadMachineFile, BadRunFile;
     }
 
     /** Begins to read and compute. */

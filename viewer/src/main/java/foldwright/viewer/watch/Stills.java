@@ -45,12 +45,12 @@ public final class Stills {
             Subject subject = ahead.subject();
             Wish wish = wishes.apply(subject);
             ahead.hills(SheetPainter.rulesIn(new Layout(wish.size.width(), wish.size.height(), 1)));
-            studio.machine(new MachineScene(subject.machine().machine()));
+            subject.stand(studio, new MachineScene(subject.machine().machine()));
             studio.size(wish.size.width(), wish.size.height(), 1);
             // A rehearsal: the driver builds its shaders while the answers are being computed.
-            draw(studio, Results.NONE, rules(subject, List.of()), wish, subject.reel());
+            draw(studio, Results.NONE, rules(subject, List.of()), wish, subject);
             List<SheetModel.Rule> rules = rules(subject, ahead.hills());
-            draw(studio, ahead.results(), rules, wish, subject.reel());
+            draw(studio, ahead.results(), rules, wish, subject);
             try (Pixels pixels = studio.pixels()) {
                 PngFile.write(pixels, file);
             }
@@ -69,7 +69,8 @@ public final class Stills {
             Results results,
             List<SheetModel.Rule> rules,
             Wish wish,
-            Optional<Reel> reel) {
+            Subject subject) {
+        Optional<Reel> reel = subject.reel();
         var shape = studio.scene().shape();
         OptionalDouble worst = results.worst(wish.question);
         double chosen = wish.height.in(shape.flat(), shape.top(), worst);
@@ -77,6 +78,10 @@ public final class Stills {
         SheetBuilder.Page page = page(studio.scene(), results, wish, height, rules);
         if (reel.isPresent()) {
             page = PlayPage.still(reel.get()).over(page, results, studio.scene());
+        }
+        if (subject.second().isPresent()) {
+            double larger = reel.map(Reel::fitting).orElse(1.0);
+            page = subject.second().get().over(page, studio.scene(), reel, larger);
         }
         Studio.Look look = look(studio, wish);
         studio.drawMachine(page.moment(), look);

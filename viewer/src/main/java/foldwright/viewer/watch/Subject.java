@@ -7,11 +7,14 @@ import foldwright.machine.file.MachineFile;
 import foldwright.run.BadRunFile;
 import foldwright.run.Run;
 import foldwright.run.RunFile;
+import foldwright.viewer.beside.Second;
 import foldwright.viewer.play.Reel;
 import foldwright.viewer.play.RunMaker;
+import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.session.Dial;
 import foldwright.viewer.session.Engine;
 import foldwright.viewer.session.GantryDials;
+import foldwright.viewer.sheet.Studio;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -22,11 +25,13 @@ import java.util.function.ToDoubleFunction;
  *
  * @param path toolpath of replays, where one was named
  * @param reel the run
+ * @param second another machine, over it or beside it
  */
-public record Subject(MachineFile machine, Optional<Path> path, Optional<Reel> reel) {
+public record Subject(
+        MachineFile machine, Optional<Path> path, Optional<Reel> reel, Optional<Second> second) {
     /** A machine alone. */
     static Subject of(MachineFile machine) {
-        return new Subject(machine, Optional.empty(), Optional.empty());
+        return new Subject(machine, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /**
@@ -38,9 +43,10 @@ public record Subject(MachineFile machine, Optional<Path> path, Optional<Reel> r
     static Subject read(Path file, Optional<Path> toolpath) throws BadMachineFile, BadRunFile {
         if (RunFile.isRun(file)) {
             Run run = RunFile.read(file);
-            return new Subject(run.machine(), toolpath, Optional.of(new Reel(run)));
+            return new Subject(
+                    run.machine(), toolpath, Optional.of(new Reel(run)), Optional.empty());
         }
-        return new Subject(MachineFile.read(file), toolpath, Optional.empty());
+        return new Subject(MachineFile.read(file), toolpath, Optional.empty(), Optional.empty());
     }
 
     /** Whether a run along a toolpath is shown: then the gantry's numbers decide. */
@@ -68,6 +74,16 @@ public record Subject(MachineFile machine, Optional<Path> path, Optional<Reel> r
     }
 
     Subject with(Reel run) {
-        return new Subject(machine, path, Optional.of(run));
+        return new Subject(machine, path, Optional.of(run), second);
+    }
+
+    Subject with(Second other) {
+        return new Subject(machine, path, reel, Optional.of(other));
+    }
+
+    /** Puts the machines on the table. */
+    void stand(Studio studio, MachineScene scene) {
+        MachineScene beside = second.flatMap(Second::beside).orElse(null);
+        studio.machines(scene, beside, beside == null ? 0 : Second.offset(scene, beside));
     }
 }

@@ -8,6 +8,7 @@ import foldwright.report.draw.Theme;
 import foldwright.run.BadRunFile;
 import foldwright.run.RunKind;
 import foldwright.study.Question;
+import foldwright.viewer.beside.Second;
 import foldwright.viewer.gl.NoGraphicsException;
 import foldwright.viewer.picture.Film;
 import foldwright.viewer.play.Reel;
@@ -40,7 +41,8 @@ import picocli.CommandLine.Spec;
             "Examples:",
             "  foldwright watch scenes/van-bench.json",
             "  foldwright watch scenes/van-bench.json --still bench.png --height worst --size 1280x720",
-            "  foldwright watch scenes/class-plotter.json --question skew --still skew.png --time worst"
+            "  foldwright watch scenes/class-plotter.json --question skew --still skew.png --time worst",
+            "  foldwright watch scenes/van-bench.json --over scenes/van-bench-binds.json"
         })
 public final class WatchCommand implements Callable<Integer> {
     private static final Engine ENGINE = new LiftEngine();
@@ -113,6 +115,18 @@ public final class WatchCommand implements Callable<Integer> {
     private Path path;
 
     @Option(
+            names = "--over",
+            paramLabel = "MACHINE|RUN",
+            description = "A second machine, dashed over the first at the same height.")
+    private Path over;
+
+    @Option(
+            names = "--beside",
+            paramLabel = "MACHINE|RUN",
+            description = "A second machine, beside the first at the same height and scale.")
+    private Path beside;
+
+    @Option(
             names = "--question",
             paramLabel = "QUESTION",
             description = "Question to open: fold, stay, lean, skew, fit, order.")
@@ -144,7 +158,7 @@ public final class WatchCommand implements Callable<Integer> {
         }
         try {
             if (still == null && film == null && glb == null) {
-                WindowApp.run(shown, Optional.ofNullable(path), ENGINE, Demos.all());
+                window(shown);
             } else {
                 outputs(shown, err);
             }
@@ -159,6 +173,9 @@ public final class WatchCommand implements Callable<Integer> {
     }
 
     private Optional<String> refusal() {
+        if (over != null && beside != null) {
+            return Optional.of("found both --over and --beside, allowed: one of them");
+        }
         if (film != null && !Film.canWrite(film)) {
             return Optional.of(
                     "found --film " + film + ", allowed: a name that ends in .mp4 or .gif");
@@ -210,7 +227,8 @@ public final class WatchCommand implements Callable<Integer> {
     }
 
     /** The run that is asked for, computed where none was read. */
-    private Subject withRun(Subject subject) throws RunMaker.NoRunException {
+    private Subject withRun(Subject subject)
+            throws RunMaker.NoRunException, BadMachineFile, BadRunFile {
         boolean skew = question == Question.SKEW;
         boolean replays = subject.machine().machine().gantry().isPresent();
         RunKind kind =
@@ -225,7 +243,29 @@ public final class WatchCommand implements Callable<Integer> {
                         : subject.with(
                                 new Reel(RunMaker.run(subject.machine(), kind, subject.path())));
         whole.reel().ifPresent(r -> Optional.ofNullable(time).orElse(TimeWish.WORST).put(r));
-        return whole;
+        Optional<Second> second = second(whole);
+        return second.isPresent() ? whole.with(second.get()) : whole;
+    }
+
+    /** The second machine, where one is named. */
+    private Optional<Second> second(Subject first)
+            throws RunMaker.NoRunException, BadMachineFile, BadRunFile {
+        if (over == null && beside == null) {
+            return Optional.empty();
+        }
+        Second.Placing placing = over != null ? Second.Placing.OVER : Second.Placing.BESIDE;
+        Path file = over != null ? over : beside;
+        return Optional.of(new Seconds(ENGINE).read(file, placing, first, first.path()));
+    }
+
+    private void window(Path shown)
+            throws RunMaker.NoRunException, BadMachineFile, BadRunFile, CannotOpenException {
+        Optional<Path> toolpath = Optional.ofNullable(path);
+        Optional<Second> second =
+                over == null && beside == null
+                        ? Optional.empty()
+                        : second(Subject.read(shown, toolpath));
+        WindowApp.run(shown, new WindowApp.Opening(toolpath, second), ENGINE, Demos.all());
     }
 
     private Stills.Wish wish(PictureSize usual, Subject subject) {

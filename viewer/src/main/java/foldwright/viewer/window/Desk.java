@@ -11,6 +11,7 @@ import foldwright.run.RunFile;
 import foldwright.run.RunKind;
 import foldwright.study.HeightPlot;
 import foldwright.study.Question;
+import foldwright.viewer.beside.Second;
 import foldwright.viewer.play.Playback;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.Part;
@@ -24,6 +25,7 @@ import foldwright.viewer.session.Results;
 import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.SheetModel;
+import foldwright.viewer.sheet.Studio;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -58,6 +60,7 @@ public final class Desk implements AutoCloseable {
     private double height;
     private double larger;
     private int pointed;
+    private Optional<Second> second = Optional.empty();
     private boolean heightChosen;
     private long sceneNumber;
     private Optional<Trouble> trouble = Optional.empty();
@@ -393,7 +396,20 @@ public final class Desk implements AutoCloseable {
                         choice,
                         rules(),
                         new SheetBuilder.Words(drawn, dashed, caption(caption), Optional.empty()));
-        return playback.over(page, shown, scene);
+        SheetBuilder.Page played = playback.over(page, shown, scene);
+        return second.map(b -> b.over(played, scene, playback.shown(), playback.larger()))
+                .orElse(played);
+    }
+
+    /** Takes a second machine, over the first or beside it. */
+    void second(Optional<Second> other) {
+        second = other;
+    }
+
+    /** Puts what there is on the table. */
+    void stand(Studio studio) {
+        MachineScene beside = second.flatMap(Second::beside).orElse(null);
+        studio.machines(scene, beside, beside == null ? 0 : Second.offset(scene, beside));
     }
 
     private List<SheetModel.Rule> rules() {

@@ -5,6 +5,7 @@ import static org.lwjgl.glfw.GLFW.*;
 
 import foldwright.report.draw.Theme;
 import foldwright.study.Numerals;
+import foldwright.viewer.beside.Second;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.session.Engine;
@@ -55,17 +56,26 @@ public final class WindowApp implements AutoCloseable {
     }
 
     /**
-     * Opens the window on a file and stays until it is closed.
+     * What goes with a file.
      *
      * @param toolpath for replays; left out: the one beside the machine
+     * @param second another machine, over it or beside it
+     */
+    public record Opening(Optional<Path> toolpath, Optional<Second> second) {}
+
+    /**
+     * Opens the window on a file and stays until it is closed.
+     *
+     * @param opening what goes with the file
      * @param demos machines that the demo key walks through
      */
-    public static void run(Path file, Optional<Path> toolpath, Engine engine, List<Path> demos)
+    public static void run(Path file, Opening opening, Engine engine, List<Path> demos)
             throws CannotOpenException {
         AtomicBoolean listening = new AtomicBoolean();
         try (Desk desk = new Desk(engine, () -> wake(listening))) {
             // Answers are computed while the driver starts.
-            desk.playback().path(toolpath);
+            desk.playback().path(opening.toolpath());
+            desk.second(opening.second());
             desk.open(file);
             try (WindowApp app = new WindowApp(desk, demos, Memory.usual())) {
                 if (desk.playback().along()) {
@@ -211,7 +221,7 @@ public final class WindowApp implements AutoCloseable {
         glfwGetWindowSize(surface.handle(), units, null);
         ratio = (double) size[0] / Math.max(1, units[0]);
         if (shownScene != desk.sceneNumber()) {
-            studio.machine(desk.scene());
+            desk.stand(studio);
             shownScene = desk.sceneNumber();
         }
         studio.pale(desk.trouble().isPresent() ? 0.6 : 0);
