@@ -22,7 +22,7 @@ public final class MachineScene {
     private final GantryMotion gantry;
     private final List<Part> parts;
     private final Bodies bodies;
-    private final List<SpringParts.Moving> springs;
+    private final SpringMotion springs;
     private final List<DriveParts.Turning> turning;
     private final int beltChannel;
     private final double beltPerTravel;
@@ -71,7 +71,7 @@ public final class MachineScene {
         lift = new LiftMotion(machine, shape, list.bodies);
         parts = List.copyOf(list.parts);
         bodies = list.bodies;
-        springs = coils.moving();
+        springs = coils.motion();
         turning = drive.turning();
         beltChannel = drive.beltChannel();
         beltPerTravel = drive.beltPerTravel();
@@ -230,7 +230,7 @@ public final class MachineScene {
         lift.place(height, pose);
         double travel = lift.footTravel();
         DriveParts.place(turning, machine.base().pinHeight(), travel, pose);
-        SpringParts.place(springs, pose);
+        springs.place(pose);
         if (beltChannel >= 0) {
             pose.channel[beltChannel] = beltPerTravel * travel;
         }
@@ -265,7 +265,8 @@ public final class MachineScene {
             data[at + Batch.EXTRA] = part.id();
             data[at + Batch.EXTRA + 1] =
                     part.channel() < 0 ? 0 : (float) pose.channel[part.channel()];
-            data[at + Batch.EXTRA + 2] = (float) part.pitch();
+            data[at + Batch.EXTRA + 2] =
+                    isCone(part) ? (float) pose.channel[part.channel() + 1] : (float) part.pitch();
             data[at + Batch.EXTRA + 3] = look.pointed() == part.id() ? 1 : 0;
         }
     }
@@ -274,6 +275,11 @@ public final class MachineScene {
 
     private static boolean isBelt(Part part) {
         return part.kind() == PartKind.BELT;
+    }
+
+    private static boolean isCone(Part part) {
+        Mesh.Coil coil = part.mesh().coil();
+        return coil != null && coil.radiusBelow() != coil.radiusAbove();
     }
 
     private static void rows(Matrix4x3f m, float[] out, int at) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.scene;
 
+import foldwright.lift.LiftNames;
 import foldwright.machine.Machine;
 import foldwright.machine.linkage.Anchor;
 import foldwright.machine.linkage.OnArm;
@@ -13,41 +14,28 @@ import foldwright.machine.part.Spot;
 import foldwright.machine.spring.AtFoot;
 import foldwright.machine.spring.AtPins;
 import foldwright.machine.spring.BetweenPoints;
-import foldwright.machine.spring.Coil;
 import foldwright.machine.spring.ConicalCoil;
+import foldwright.machine.spring.Contact;
 import foldwright.machine.spring.GasSpring;
 import foldwright.machine.spring.HelperSpring;
-import foldwright.machine.spring.RatedCoil;
 import foldwright.machine.spring.SpringEnds;
 import foldwright.machine.spring.Upright;
 import foldwright.viewer.mesh.CoilMesh;
 import foldwright.viewer.mesh.Mesh;
 import foldwright.viewer.mesh.Solid;
 import foldwright.viewer.mesh.Zone;
-import java.util.ArrayList;
-import java.util.List;
+import foldwright.viewer.scene.SpringMotion.End;
+import java.util.function.DoubleUnaryOperator;
 import org.joml.Matrix4x3f;
 import org.joml.Vector3f;
 
 /** Helper springs: coils that close, gas springs that slide together, torsion coils at pins. */
 final class SpringParts {
-    /** A spring whose length follows the pose: how its channel is filled. */
-    record Moving(int channel, int body, End from, End to, double freeLength, Held held) {}
-
-    /** Whether a touched coil keeps its free length when the other end has left it. */
-    enum Held {
-        AT_BOTH_ENDS,
-        AT_ITS_FOOT
-    }
-
-    /** A point on a body. */
-    record End(int body, Vector3f at) {}
-
     private final Machine machine;
     private final LiftShape shape;
     private final PartList out;
     private final double deckUnderside;
-    private final List<Moving> moving = new ArrayList<>();
+    private final SpringMotion motion = new SpringMotion();
 
     SpringParts(Machine machine, LiftShape shape, PartList out, double deckUnderside) {
         this.machine = machine;
@@ -56,8 +44,8 @@ final class SpringParts {
         this.deckUnderside = deckUnderside;
     }
 
-    List<Moving> moving() {
-        return moving;
+    SpringMotion motion() {
+        return motion;
     }
 
     void add() {
@@ -75,13 +63,13 @@ final class SpringParts {
                     between(spring, between.ends().get(i), i);
                 }
             } else if (spring.place() instanceof AtPins pins) {
-                torsion(spring, pins);
+                new TorsionParts(shape, out, motion).add(spring, pins);
             }
         }
     }
 
     private static String name(HelperSpring spring, int index) {
-        return spring.count() == 1 ? spring.name() : spring.name() + " " + (index + 1);
+        return LiftNames.spring(spring.name(), index + 1);
     }
 
     private void upright(HelperSpring spring, Upright upright, int index) {
@@ -105,32 +93,62 @@ final class SpringParts {
                                 (float) spot.y(),
                                 (float) (foot + upright.gapAtPins())));
         seat(from, spring, foot + machine.base().pinHeight());
+        pad(to, spring);
         coilBetween(spring, name(spring, index), from, to);
     }
 
     private void seat(End foot, HelperSpring spring, double above) {
-        double radius = radius(spring) * 1.15;
+        double radius = SpringShape.radius(spring) * 1.15;
         double guide = spring.guideDiameter().orElse(radius) / 2 * 0.9;
-        Solid solid = new Solid().zone(Zone.STEEL).at(foot.at.x, foot.at.y, 0);
+        Solid solid = new Solid().zone(Zone.STEEL).at(foot.at().x, foot.at().y, 0);
         if (above > 0.006) {
-            solid.bar(radius, foot.at.z - above + 0.005, foot.at.z, 22);
+            solid.bar(radius, foot.at().z - above + 0.005, foot.at().z, 22);
         }
-        double stem = Math.max(0.004, 0.5 * solidLength(spring));
-        solid.bar(Math.min(guide, 0.75 * radius), foot.at.z, foot.at.z + stem, 18);
-        out.add("spring seat", PartKind.BASE, solid.mesh(), foot.body);
+        double stem = Math.max(0.004, 0.5 * SpringShape.solidLength(spring));
+        solid.bar(Math.min(guide, 0.75 * radius), foot.at().z, foot.at().z + stem, 18);
+        out.add("spring seat", PartKind.BASE, solid.mesh(), foot.body());
+    }
+
+    /**
+     * What the spring presses on: a tab of the deck plate from the nearest side, and a clamp round
+     * its end where it is fastened.
+     */
+    private void pad(End top, HelperSpring spring) {
+        double r = 1.25 * SpringShape.radius(spring);
+        double side = Math.signum(top.at().y) * machine.deck().width() / 2;
+        double edge = side - Math.signum(side) * 0.004;
+        double inner = top.at().y - Math.signum(side) * r;
+        double z = top.at().z;
+        Solid solid =
+                new Solid()
+                        .zone(Zone.FRAME)
+                        .plate(
+                                top.at().x - r,
+                                Math.min(edge, inner),
+                                top.at().x + r,
+                                Math.max(edge, inner),
+                                0.003,
+                                z + 0.0004,
+                                z + 0.0046);
+        if (spring.contact() == Contact.ATTACHED) {
+            double wire = 2 * SpringShape.coil(spring).wireRadius();
+            solid.zone(Zone.STEEL).at(top.at().x, top.at().y, 0);
+            solid.bar(0.6 * r, z - 1.5 * wire, z + 0.0004, 22);
+        }
+        out.add("spring pad", PartKind.DECK, solid.mesh(), top.body());
     }
 
     private void atFoot(HelperSpring spring, AtFoot foot, int index) {
         LiftShape.Joints j = shape.joints();
         shape.solve(shape.flat(), j);
         double y = foot.at().get(index);
-        double free = freeLength(spring);
+        double free = SpringShape.freeLength(spring);
         // Squeezed so far when flat, between the slider ends and a stop on the base; it pushes
         // towards the fixed end.
         double stop = j.slidingX[0] + free - foot.squeezeAtFlat();
         End from = new End(out.bodies.of(Bodies.BASE), new Vector3f((float) stop, (float) y, 0));
         End to = new End(out.bodies.of(Bodies.FOOT), new Vector3f(0, (float) y, 0));
-        double r = radius(spring) * 1.25;
+        double r = SpringShape.radius(spring) * 1.25;
         Solid wall =
                 new Solid()
                         .zone(Zone.FRAME)
@@ -141,7 +159,7 @@ final class SpringParts {
                                 stop + 0.006,
                                 y + r,
                                 Math.min(r, machine.base().pinHeight()));
-        out.add("spring stop", PartKind.BASE, wall.mesh(), from.body);
+        out.add("spring stop", PartKind.BASE, wall.mesh(), from.body());
         coilBetween(spring, name(spring, index), from, to);
     }
 
@@ -175,151 +193,51 @@ final class SpringParts {
         int channel = out.newChannel();
         int body = out.bodies.of("spring " + channel);
         if (spring.law() instanceof GasSpring gas) {
-            double tube = gas.extendedLength() - gas.stroke() - 0.01;
-            Mesh mesh =
-                    new Solid()
-                            .zone(Zone.MOTOR)
-                            .bar(0.0075, 0, tube, 20)
-                            .zone(Zone.STEEL)
-                            .bar(0.003, tube, tube + 0.012, 14)
-                            .mesh();
-            out.add(name, PartKind.SPRING, mesh, body);
-            moving.add(
-                    new Moving(channel, body, from, to, gas.extendedLength(), Held.AT_BOTH_ENDS));
+            gas(gas, name, new SpringMotion.Straight(channel, body, -1, from, to, 1e9, null));
             return;
         }
-        Mesh mesh = CoilMesh.of(coil(spring));
+        Mesh mesh = CoilMesh.of(SpringShape.coil(spring));
         out.add(name, PartKind.SPRING, mesh, body, new Matrix4x3f(), channel, 1);
-        boolean touched = spring.contact() == foldwright.machine.spring.Contact.TOUCHING;
-        moving.add(
-                new Moving(
+        boolean touched = spring.contact() == Contact.TOUCHING;
+        DoubleUnaryOperator closing = null;
+        if (spring.law() instanceof ConicalCoil cone) {
+            out.newChannel();
+            closing = new ConeClosing(cone)::radius;
+        }
+        motion.add(
+                new SpringMotion.Straight(
                         channel,
                         body,
+                        -1,
                         from,
                         to,
-                        freeLength(spring),
-                        touched ? Held.AT_ITS_FOOT : Held.AT_BOTH_ENDS));
+                        touched ? SpringShape.freeLength(spring) : Double.POSITIVE_INFINITY,
+                        closing));
     }
 
-    private static double radius(HelperSpring spring) {
-        if (spring.law() instanceof ConicalCoil cone) {
-            return cone.largeDiameter() / 2;
-        }
-        if (spring.law() instanceof RatedCoil rated) {
-            return rated.meanDiameter().orElse(0.3 * rated.freeLength()) / 2;
-        }
-        return spring.law() instanceof Coil coil ? coil.meanDiameter() / 2 : 0.008;
+    /**
+     * A tube with its eye at one end, a rod with its eye at the other, one sliding in the other.
+     */
+    private void gas(GasSpring gas, String name, SpringMotion.Straight at) {
+        double eye = 0.006;
+        double shortest = gas.extendedLength() - gas.stroke();
+        double tube = shortest - 1.5 * eye;
+        Solid cylinder = new Solid().zone(Zone.MOTOR).bar(0.0080, eye, tube, 22);
+        cylinder.zone(Zone.STEEL).bar(0.0045, tube, tube + 0.004, 16);
+        eye(cylinder, eye);
+        out.add(name, PartKind.SPRING, cylinder.mesh(), at.body());
+        int rod = out.bodies.of("rod of " + name);
+        Solid bar = new Solid().zone(Zone.STEEL);
+        bar.bar(0.0032, 0.5 * eye, gas.stroke() + 2.5 * eye, 14);
+        eye(bar, eye);
+        out.add(name, PartKind.SPRING, bar.mesh(), rod);
+        motion.add(
+                new SpringMotion.Straight(
+                        at.channel(), at.body(), rod, at.from(), at.to(), 1e9, null));
     }
 
-    private static double freeLength(HelperSpring spring) {
-        if (spring.law() instanceof ConicalCoil cone) {
-            return cone.freeLength();
-        }
-        if (spring.law() instanceof RatedCoil rated) {
-            return rated.freeLength();
-        }
-        return spring.law() instanceof Coil coil ? coil.freeLength() : 0.05;
-    }
-
-    private static double solidLength(HelperSpring spring) {
-        if (spring.law() instanceof RatedCoil rated) {
-            return rated.solidLength();
-        }
-        return spring.law() instanceof Coil coil ? coil.closedLength() : 0.01;
-    }
-
-    private static Mesh.Coil coil(HelperSpring spring) {
-        if (spring.law() instanceof ConicalCoil cone) {
-            return new Mesh.Coil(
-                    cone.activeCoils() + 2,
-                    cone.largeDiameter() / 2,
-                    cone.smallDiameter() / 2,
-                    cone.wire() / 2);
-        }
-        if (spring.law() instanceof Coil coil) {
-            return new Mesh.Coil(
-                    coil.activeCoils() + 2,
-                    coil.meanDiameter() / 2,
-                    coil.meanDiameter() / 2,
-                    coil.wire() / 2);
-        }
-        RatedCoil rated = (RatedCoil) spring.law();
-        double r = radius(spring);
-        // A spring known by its rate alone is drawn with turns that just close at its solid length.
-        double wire = rated.wire().orElse(Math.min(r * 0.45, rated.solidLength() / 6));
-        return new Mesh.Coil(Math.max(4, rated.solidLength() / wire), r, r, wire / 2);
-    }
-
-    /** A short coil round a pin, drawn with its legs; it turns with the arm and is not bent. */
-    private void torsion(HelperSpring spring, AtPins pins) {
-        double wire = 0.0025;
-        double mean = 0.016;
-        double turns = 5;
-        if (spring.law() instanceof foldwright.machine.spring.TorsionAtFlat t) {
-            wire = t.wire().orElse(wire);
-            mean = t.meanDiameter().orElse(mean);
-            turns = t.activeCoils().orElse(turns);
-        } else if (spring.law() instanceof foldwright.machine.spring.TorsionCoil t) {
-            wire = t.wire();
-            mean = t.meanDiameter();
-            turns = t.activeCoils();
-        }
-        double width = turns * wire + wire;
-        Mesh coil = CoilMesh.of(new Mesh.Coil(turns + 2, mean / 2, mean / 2, wire / 2));
-        int index = 0;
-        for (var place : pins.at()) {
-            for (int side = -1; side <= 1; side += 2) {
-                int channel = out.newChannel();
-                int body = torsionBody(place);
-                double y = side > 0 ? shape.inside() - 0.003 - width : -shape.inside() + 0.003;
-                double x =
-                        place == foldwright.machine.linkage.PinPlace.CENTRE
-                                ? shape.arm().centrePin() * shape.arm().length()
-                                : 0;
-                Matrix4x3f local = PartList.at(x, y + width, 0).rotateX((float) (Math.PI / 2));
-                out.add(name(spring, index++), PartKind.SPRING, coil, body, local, channel, 1);
-                moving.add(new Moving(channel, -1, null, null, width, Held.AT_BOTH_ENDS));
-            }
-        }
-    }
-
-    private int torsionBody(foldwright.machine.linkage.PinPlace place) {
-        return switch (place) {
-            case BASE_SLIDER -> out.bodies.falling(1);
-            case DECK_FIXED -> out.bodies.falling(shape.stages());
-            case DECK_SLIDER -> out.bodies.rising(shape.stages());
-            case JUNCTION -> out.bodies.rising(Math.min(2, shape.stages()));
-            default -> out.bodies.rising(1);
-        };
-    }
-
-    /** Writes where each spring stands and how long it is. */
-    static void place(List<Moving> springs, Pose pose) {
-        Vector3f a = new Vector3f();
-        Vector3f b = new Vector3f();
-        for (Moving m : springs) {
-            if (m.body < 0) {
-                pose.channel[m.channel] = m.freeLength;
-                continue;
-            }
-            pose.body[m.from.body].transformPosition(m.from.at, a);
-            pose.body[m.to.body].transformPosition(m.to.at, b);
-            double length = a.distance(b);
-            b.sub(a).normalize();
-            pose.body[m.body].translation(a);
-            turnZTo(pose.body[m.body], b);
-            pose.channel[m.channel] =
-                    m.held == Held.AT_ITS_FOOT ? Math.min(length, m.freeLength) : length;
-        }
-    }
-
-    private static void turnZTo(Matrix4x3f m, Vector3f axis) {
-        if (axis.z > 0.9999f) {
-            return;
-        }
-        Vector3f side = Math.abs(axis.z) < 0.9f ? new Vector3f(0, 0, 1) : new Vector3f(1, 0, 0);
-        Vector3f x = side.cross(axis, new Vector3f()).normalize();
-        Vector3f y = axis.cross(x, new Vector3f());
-        m.mul(new Matrix4x3f(x.x, x.y, x.z, y.x, y.y, y.z, axis.x, axis.y, axis.z, 0, 0, 0));
+    private static void eye(Solid solid, double size) {
+        solid.zone(Zone.STEEL).at(0, 0, 0).alongY().ring(size, 0.4 * size, -0.003, 0.003, 18);
+        solid.at(0, 0, 0);
     }
 }
