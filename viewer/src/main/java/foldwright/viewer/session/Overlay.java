@@ -67,11 +67,11 @@ public enum Overlay {
     /** What minus and plus mean, where a load has a sign. */
     Optional<SheetModel.Ends> ends() {
         return switch (this) {
-            case SCREW_FORCE -> Optional.of(new SheetModel.Ends("holds down", "lifts"));
+            case SCREW_FORCE -> Optional.of(new SheetModel.Ends("down", "up"));
             case SPRING_FORCE, SPRING_MOMENT -> Optional.of(new SheetModel.Ends("pulls", "pushes"));
             case BELT_TENSION -> Optional.of(new SheetModel.Ends("slacker", "tighter"));
-            case RAIL_MOMENT -> Optional.of(new SheetModel.Ends("clockwise", "counter-clockwise"));
-            case RAIL_FORCE -> Optional.of(new SheetModel.Ends("to the left", "to the right"));
+            case RAIL_MOMENT -> Optional.of(new SheetModel.Ends("right", "left"));
+            case RAIL_FORCE -> Optional.of(new SheetModel.Ends("left", "right"));
             case ARM_AXIAL -> Optional.of(new SheetModel.Ends("pulled", "pressed"));
             default -> Optional.empty();
         };

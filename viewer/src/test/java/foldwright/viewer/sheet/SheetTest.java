@@ -76,14 +76,15 @@ class SheetTest {
                             Studio.Look.home(Theme.LIGHT)
                                     .at(foldwright.viewer.render.MachineRenderer.Quality.MOVING);
                     draw(results, Question.values()[(int) (share * 5)], h, look);
-                    overlaps(name + " " + size[0] + "x" + size[1] + " at " + share, covered);
+                    overlaps(
+                            studio, name + " " + size[0] + "x" + size[1] + " at " + share, covered);
                 }
             }
         }
         assertThat(covered).isEmpty();
     }
 
-    private static void overlaps(String where, List<String> out) {
+    static void overlaps(Studio studio, String where, List<String> out) {
         List<TextBox> boxes = studio.boxes();
         assertThat(boxes).hasSizeGreaterThan(40);
         for (int i = 0; i < boxes.size(); i++) {
@@ -161,7 +162,7 @@ class SheetTest {
         return (dx * lx + dz * lz) / (lx * lx + lz * lz);
     }
 
-    private static int distance(int a, int b) {
+    static int distance(int a, int b) {
         int most = 0;
         for (int s = 0; s <= 16; s += 8) {
             most = Math.max(most, Math.abs((a >> s & 255) - (b >> s & 255)));
