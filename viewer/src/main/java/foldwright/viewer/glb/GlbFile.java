@@ -123,7 +123,7 @@ public final class GlbFile {
         Map<Object, Integer> known = new HashMap<>();
         for (int i = 0; i < count; i++) {
             Part part = scene.parts().get(i);
-            if (part.kind() == PartKind.OUTLINE) {
+            if (part.kind() == PartKind.OUTLINE || part.kind() == PartKind.GRID) {
                 continue;
             }
             int mesh = mesh(part, coil[i], known);

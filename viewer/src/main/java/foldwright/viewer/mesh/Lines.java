@@ -8,6 +8,34 @@ public final class Lines {
     private Lines() {}
 
     /**
+     * A square grid lying at a height.
+     *
+     * @param reach least x and y, greatest x and y [m]
+     * @param step between lines [m]
+     * @param without lines whose number from zero is a multiple of this are left out; 0: none
+     */
+    public static Mesh grid(double[] reach, double z, double step, int without) {
+        float[] out = new float[Mesh.EDGE_FLOATS * 16];
+        int n = 0;
+        for (int axis = 0; axis < 2; axis++) {
+            long last = Math.round(reach[axis + 2] / step);
+            for (long i = Math.round(reach[axis] / step); i <= last; i++) {
+                if (without > 0 && i % without == 0) {
+                    continue;
+                }
+                double at = i * step;
+                double[] a = axis == 0 ? new double[] {at, reach[1]} : new double[] {reach[0], at};
+                double[] b = axis == 0 ? new double[] {at, reach[3]} : new double[] {reach[2], at};
+                if (n + Mesh.EDGE_FLOATS > out.length) {
+                    out = Arrays.copyOf(out, out.length * 2);
+                }
+                n = dash(out, n, a, b, 0, 1, z);
+            }
+        }
+        return new Mesh(new float[0], new int[0], Arrays.copyOf(out, n), null);
+    }
+
+    /**
      * Dashes of a closed line (x, y pairs [m]) lying at a height, as lines without faces: drawn,
      * bare, drawn, bare... [m].
      */

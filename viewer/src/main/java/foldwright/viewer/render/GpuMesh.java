@@ -113,7 +113,7 @@ final class GpuMesh implements AutoCloseable {
     }
 
     void drawFaces(Program program) {
-        if (batch.mesh.indices().length == 0) {
+        if (!batch.shown || batch.mesh.indices().length == 0) {
             return;
         }
         coil(program);
@@ -123,6 +123,9 @@ final class GpuMesh implements AutoCloseable {
     }
 
     void drawLines(Program program) {
+        if (!batch.shown) {
+            return;
+        }
         coil(program);
         glBindVertexArray(lines);
         glDrawElementsInstanced(

@@ -18,6 +18,9 @@ public final class Batch {
     public final int count;
     public final float[] data;
 
+    /** Whether it is drawn; a hidden one costs nothing. */
+    public boolean shown = true;
+
     public Batch(Mesh mesh, int count) {
         this.mesh = mesh;
         this.count = count;

@@ -55,6 +55,7 @@ final class FrameParts {
 
     void add() {
         outline();
+        grid();
         base();
         bed();
         guides(Bodies.BASE, Bodies.FOOT, -pin + PLATE, LiftNames::footSlider);
@@ -82,6 +83,31 @@ final class FrameParts {
                                     Lines.dashes(line, -pin, 0.0078, 0.0022, 0.0011, 0.0022),
                                     out.bodies.of(Bodies.BASE));
                         });
+    }
+
+    /** Reach of the grid on the table, x, y from and to, whole fives of centimetres [m]. */
+    static double[] gridReach(Machine machine) {
+        double[] x = {
+            -machine.base().pinInset(), machine.base().length() - machine.base().pinInset()
+        };
+        double middle = (x[0] + x[1]) / 2;
+        double l = Math.max(x[1] - x[0], machine.box().map(b -> b.length()).orElse(0.0)) / 2;
+        double w = Math.max(machine.base().width(), machine.box().map(b -> b.width()).orElse(0.0));
+        return new double[] {
+            fives(middle - l, -1), fives(-w / 2, -1), fives(middle + l, 1), fives(w / 2, 1)
+        };
+    }
+
+    private static double fives(double value, int sense) {
+        double lines = value / 0.05;
+        return 0.05 * (sense < 0 ? Math.floor(lines + 1e-6) : Math.ceil(lines - 1e-6));
+    }
+
+    private void grid() {
+        double[] r = gridReach(machine);
+        int base = out.bodies.of(Bodies.BASE);
+        out.add("grid of 10 mm", PartKind.GRID, Lines.grid(r, -pin, 0.010, 5), base);
+        out.add("grid of 50 mm", PartKind.GRID, Lines.grid(r, -pin, 0.050, 0), base);
     }
 
     private void base() {

@@ -37,6 +37,7 @@ public final class MachineScene {
     private final Vector3f[] middles;
     private final Carried[] carried;
     private Lean lean = Lean.NONE;
+    private Ground ground = Ground.PLAIN;
 
     /** What a part goes along with when the deck leans. */
     private enum Carried {
@@ -81,6 +82,7 @@ public final class MachineScene {
         middles = parts.stream().map(MachineScene::middle).toArray(Vector3f[]::new);
         carried = parts.stream().map(p -> carried(p, beforeGantry)).toArray(Carried[]::new);
         group();
+        on(Ground.PLAIN);
     }
 
     private static Vector3f middle(Part part) {
@@ -102,6 +104,27 @@ public final class MachineScene {
                         || body.startsWith("falling arms")
                         || part.kind() == PartKind.SPRING;
         return lift ? Carried.LIFT : Carried.NOTHING;
+    }
+
+    /** What lies below the machine from now on; returns this. */
+    public MachineScene on(Ground next) {
+        ground = next;
+        for (int i = 0; i < parts.size(); i++) {
+            if (parts.get(i).kind() == PartKind.GRID) {
+                batches.get(batchOf[i]).shown = next == Ground.GRID;
+            }
+        }
+        return this;
+    }
+
+    /** What lies below the machine. */
+    public Ground ground() {
+        return ground;
+    }
+
+    /** Reach of the grid, x, y from and to, base frame [m]. */
+    public double[] gridReach() {
+        return FrameParts.gridReach(machine);
     }
 
     /** Makes the deck lean from now on. */
@@ -262,6 +285,10 @@ public final class MachineScene {
                         part.body() == 0 ? 1 : pose.body[part.body()].getColumn(0, column).length();
             }
             look.colour(part, data, at + Batch.COLOUR);
+            if (part.kind() == PartKind.GRID) {
+                // Lines are fainter by what stands below zero here.
+                data[at + Batch.COLOUR + 3] = part.name().endsWith("50 mm") ? -0.42f : -0.2f;
+            }
             data[at + Batch.EXTRA] = part.id();
             data[at + Batch.EXTRA + 1] =
                     part.channel() < 0 ? 0 : (float) pose.channel[part.channel()];

@@ -21,7 +21,8 @@ public enum PartKind {
     TOOL("tool"),
     CROSS_BAR("cross bar"),
     BED("bed"),
-    OUTLINE("outline");
+    OUTLINE("outline"),
+    GRID("grid");
 
     private final String word;
 

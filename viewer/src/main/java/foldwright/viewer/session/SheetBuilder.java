@@ -161,7 +161,7 @@ public final class SheetBuilder {
         LoadField field = field(results, overlay).orElse(null);
         if (field == null) {
             return scene.parts().stream()
-                    .filter(p -> p.kind() != PartKind.OUTLINE)
+                    .filter(p -> p.kind() != PartKind.OUTLINE && p.kind() != PartKind.GRID)
                     .map(Part::id)
                     .toList();
         }

@@ -6,6 +6,7 @@ import foldwright.study.Numerals;
 import foldwright.viewer.paint.Canvas;
 import foldwright.viewer.paint.Lettering;
 import foldwright.viewer.render.View;
+import foldwright.viewer.scene.Ground;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.theme.Palette;
 import java.util.List;
@@ -105,6 +106,9 @@ public final class SheetPainter {
         Pen pen = new Pen(canvas, layout, palette);
         TablePainter table = new TablePainter(pen, scene.table, scene.view, scene.machine);
         table.outline(model.notes().box());
+        if (scene.machine.ground() == Ground.GRID) {
+            new GroundPainter(pen, scene.view).draw(scene.machine);
+        }
         new GhostPainter(pen, scene.view).draw(scene.marks.ghost);
         table.stray(scene.marks.stray);
         table.topLine(model.travel());

@@ -38,7 +38,7 @@ public final class Films {
         try (GlSurface surface = GlSurface.headless();
                 Studio studio = new Studio()) {
             assert surface.kind() == GlSurface.Kind.HEADLESS;
-            studio.machine(new MachineScene(subject.machine().machine()));
+            studio.machine(new MachineScene(subject.machine().machine()).on(wish.ground()));
             studio.size(wish.size().width(), wish.size().height(), 1);
             Film.write(
                     file,

@@ -13,6 +13,7 @@ import foldwright.viewer.play.PlayPage;
 import foldwright.viewer.play.Reel;
 import foldwright.viewer.play.RunMaker;
 import foldwright.viewer.render.View;
+import foldwright.viewer.scene.Ground;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.RuleSet;
@@ -32,7 +33,8 @@ import java.util.function.Function;
 /** Writes pictures of a machine without a display. */
 public final class Stills {
     /** What picture is wanted. */
-    public record Wish(PictureSize size, HeightWish height, Question question, Theme theme) {}
+    public record Wish(
+            PictureSize size, HeightWish height, Question question, Theme theme, Ground ground) {}
 
     private Stills() {}
 
@@ -45,7 +47,7 @@ public final class Stills {
             Subject subject = ahead.subject();
             Wish wish = wishes.apply(subject);
             ahead.hills(SheetPainter.rulesIn(new Layout(wish.size.width(), wish.size.height(), 1)));
-            subject.stand(studio, new MachineScene(subject.machine().machine()));
+            subject.stand(studio, new MachineScene(subject.machine().machine()).on(wish.ground));
             studio.size(wish.size.width(), wish.size.height(), 1);
             // A rehearsal: the driver builds its shaders while the answers are being computed.
             draw(studio, Results.NONE, rules(subject, List.of()), wish, subject);

@@ -13,6 +13,7 @@ import foldwright.viewer.gl.NoGraphicsException;
 import foldwright.viewer.picture.Film;
 import foldwright.viewer.play.Reel;
 import foldwright.viewer.play.RunMaker;
+import foldwright.viewer.scene.Ground;
 import foldwright.viewer.session.Engine;
 import foldwright.viewer.session.LiftEngine;
 import foldwright.viewer.session.Results;
@@ -131,6 +132,12 @@ public final class WatchCommand implements Callable<Integer> {
             paramLabel = "QUESTION",
             description = "Question to open: fold, stay, lean, skew, fit, order.")
     private Question question;
+
+    @Option(
+            names = "--grid",
+            description =
+                    "A grid of 10 mm on the table, labelled in millimetres from the fixed pins.")
+    private boolean grid;
 
     @Option(
             names = "--theme",
@@ -278,7 +285,8 @@ public final class WatchCommand implements Callable<Integer> {
                                         ? new HeightWish(HeightWish.Place.TOP, 0)
                                         : HeightWish.WORST),
                 replay ? Question.SKEW : Optional.ofNullable(question).orElse(Question.FOLD),
-                theme);
+                theme,
+                grid ? Ground.GRID : Ground.PLAIN);
     }
 
     /** Says how far a film is: nothing in the first second, then now and then. */

@@ -13,6 +13,7 @@ import foldwright.study.HeightPlot;
 import foldwright.study.Question;
 import foldwright.viewer.beside.Second;
 import foldwright.viewer.play.Playback;
+import foldwright.viewer.scene.Ground;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.Part;
 import foldwright.viewer.session.Calculator;
@@ -161,7 +162,8 @@ public final class Desk implements AutoCloseable {
                 || !before.lift().equals(machine.lift())
                 || !before.springs().equals(machine.springs())
                 || !before.equals(machine) && tried.isEmpty()) {
-            scene = new MachineScene(machine);
+            Ground ground = scene == null ? Ground.PLAIN : scene.ground();
+            scene = new MachineScene(machine).on(ground);
             builder = new SheetBuilder(scene);
             sceneNumber++;
         } else {
@@ -312,6 +314,11 @@ public final class Desk implements AutoCloseable {
     /** Takes the factor at a place of its rule: 1 at 0, 1000 at 1. */
     public void largerShare(double share) {
         larger = Math.pow(10, Math.round(3 * Math.max(0, Math.min(1, share))));
+    }
+
+    /** Grid on the table, or bare paper. */
+    public void nextGround() {
+        scene.on(scene.ground() == Ground.GRID ? Ground.PLAIN : Ground.GRID);
     }
 
     public void toggleForces() {

@@ -43,7 +43,7 @@ public final class PartSheet {
         }
         for (PartReading.Share s : reading.shares()) {
             names = Math.max(names, canvas.width(text, s.name()) + 0.9 * text.em());
-            values = Math.max(values, 8.5 * text.em());
+            values = Math.max(values, 13 * text.em());
         }
         double mark = 1.1 * text.em();
         double inner =
@@ -100,8 +100,9 @@ public final class PartSheet {
         double right = at[1] + 4.6 * em;
         canvas.text(number, right, at[2], s.value(), Align.RIGHT);
         // Bars to both sides of a line: what helps goes left, what costs goes right.
-        double zero = right + 1.9 * em;
-        double length = 1.3 * em * s.part();
+        double zero = right + 2.6 * em;
+        // What helps is seldom more than half of what costs.
+        double length = (s.part() < 0 ? 1.9 : 5.0) * em * s.part();
         double from = Math.min(zero, zero + length);
         canvas.path().rect(from, at[2] - 0.6 * em, Math.abs(length), 0.55 * em).fill(colour);
         canvas.path().rect(from, at[2] - 0.6 * em, Math.abs(length), 0.55 * em);

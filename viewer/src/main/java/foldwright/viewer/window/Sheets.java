@@ -26,7 +26,7 @@ final class Sheets {
         {"A", "again and again, or once"},
         {"L", "next load shown as ink"},
         {"Page Down, Up", "next part by its load; before"},
-        {"F", "force arrows on, off"},
+        {"F, U", "force arrows; millimetre grid"},
         {"X, Shift X", "errors drawn larger, smaller"},
         {"Enter", "keep what is drawn as A"},
         {"Tab", "next thing to hold; arrows turn it"},

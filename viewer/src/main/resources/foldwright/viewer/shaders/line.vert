@@ -13,6 +13,7 @@ uniform float pull;      // towards the eye, in depth
 out float across;
 out float halfWidth;
 flat out float pointed;
+flat out float strength;
 void main() {
     vec3 p0, p1, n0, n1;
     if (coil.x > 0.0) {
@@ -31,6 +32,7 @@ void main() {
     bool silhouette = a * b <= 0.0;
     bool crease = dot(n0, n1) < 0.866 && min(a, b) < 0.0;
     pointed = extra.w;
+    strength = colour.a < 0.0 ? -colour.a : 1.0;
     across = 0.0;
     halfWidth = 0.0;
     if (!silhouette && !crease) {

@@ -11,6 +11,7 @@ import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.render.View;
+import foldwright.viewer.scene.Ground;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.Part;
 import foldwright.viewer.session.Engine;
@@ -142,6 +143,7 @@ class LoadInkTest {
                 for (Overlay o : Overlay.values()) {
                     Question q = Question.values()[o.ordinal() % Question.values().length];
                     double h = o.ordinal() % 3 / 2.0;
+                    studio.scene().on(o.ordinal() % 2 == 0 ? Ground.GRID : Ground.PLAIN);
                     Studio.Look look =
                             look(q == Question.SKEW ? View.Stance.above() : View.Stance.home())
                                     .at(MachineRenderer.Quality.MOVING);
