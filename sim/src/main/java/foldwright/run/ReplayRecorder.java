@@ -9,6 +9,7 @@ import foldwright.gantry.replay.ReplayResult;
 import foldwright.machine.file.MachineFile;
 import foldwright.quantity.Printed;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,7 @@ public final class ReplayRecorder implements ReplayListener {
 
     private final List<double[]> rows = new ArrayList<>();
     private final List<RunEvent> events = new ArrayList<>();
+    private final List<String> sections = new ArrayList<>();
     private double interval = FIRST_INTERVAL;
     private long taken;
     private boolean slipped;
@@ -33,6 +35,9 @@ public final class ReplayRecorder implements ReplayListener {
     @Override
     public void at(double time, long line, double x, double y, GantryKernel k) {
         look(time, line, k);
+        if (sections.isEmpty()) {
+            k.system().sections().forEach(s -> sections.add(s.name()));
+        }
         if (time + 1e-12 >= taken * interval) {
             rows.add(row(time, line, x, y, k));
             taken++;
@@ -110,7 +115,7 @@ public final class ReplayRecorder implements ReplayListener {
     }
 
     private static double[] row(double time, long line, double x, double y, GantryKernel k) {
-        return new double[] {
+        double[] row = {
             time,
             hardest(k),
             steps(k),
@@ -125,24 +130,30 @@ public final class ReplayRecorder implements ReplayListener {
             least(k),
             most(k)
         };
+        int n = row.length;
+        double[] all = Arrays.copyOf(row, n + k.sections());
+        for (int i = 0; i < k.sections(); i++) {
+            all[n + i] = k.tension(i);
+        }
+        return all;
     }
 
     /** A kept worst moment; steps lost are those of the row before it. */
     private double[] row(ChannelResult at, GantryState s) {
         double c = Math.cos(s.skew());
-        double n = Math.sin(s.skew());
+        double sin = Math.sin(s.skew());
         double dx = s.pose().carriageX() - s.pose().bridgeX();
         double dy = s.pose().carriageY() - s.pose().bridgeY();
         double torque =
                 s.motorTorques().stream().max(Comparator.comparingDouble(Math::abs)).orElse(0.0);
-        return new double[] {
+        double[] row = {
             at.time(),
             torque,
             rows.get(before(at.time()))[2],
             at.line(),
             at.x(),
             at.y(),
-            c * dx + n * dy,
+            c * dx + sin * dy,
             s.pose().bridgeY(),
             s.skew(),
             s.error().total().x(),
@@ -150,6 +161,12 @@ public final class ReplayRecorder implements ReplayListener {
             s.slackest(),
             s.tensions().stream().mapToDouble(Double::doubleValue).max().orElse(0)
         };
+        int n = row.length;
+        double[] all = Arrays.copyOf(row, n + sections.size());
+        for (int i = 0; i < sections.size(); i++) {
+            all[n + i] = s.tensions().get(i);
+        }
+        return all;
     }
 
     private int before(double time) {
@@ -205,7 +222,7 @@ public final class ReplayRecorder implements ReplayListener {
                 machine,
                 result.stability().step(),
                 outcome,
-                new RunTable(RunKind.REPLAY.columns(), rows),
+                new RunTable(RunKind.REPLAY.columns(), sections, rows),
                 events);
     }
 }

@@ -22,6 +22,9 @@ public final class RunFile {
 
     static final int VERSION = 1;
 
+    /** Begins the name of a column with the tension of a section of belt. */
+    static final String TENSION = "tension ";
+
     private static final MathContext DIGITS = new MathContext(9);
     private static final Pattern BEGIN =
             Pattern.compile("\\A\uFEFF?\\s*\\{\\s*\"" + FIRST_KEY + "\".*", Pattern.DOTALL);
@@ -106,6 +109,10 @@ public final class RunFile {
             out.append(between).append('"').append(header(column)).append('"');
             between = ", ";
         }
+        for (String section : table.sections()) {
+            out.append(between);
+            quoted(out, TENSION + section + " [N]");
+        }
         out.append("],\n  \"rows\": [");
         for (int r = 0; r < table.rows(); r++) {
             out.append(r == 0 ? "\n[" : ",\n[");
@@ -113,6 +120,9 @@ public final class RunFile {
                 RunColumn column = table.columns().get(c);
                 out.append(c == 0 ? "" : ",");
                 out.append(number(column.unit().fromSi(table.at(column, r))));
+            }
+            for (int i = 0; i < table.sections().size(); i++) {
+                out.append(',').append(number(table.tension(i, r)));
             }
             out.append(']');
         }

@@ -49,6 +49,7 @@ final class RunReader {
     private final Map<String, String> words = new HashMap<>();
     private final List<RunColumn> columns = new ArrayList<>();
     private final List<Unit> units = new ArrayList<>();
+    private final List<String> sections = new ArrayList<>();
     private final List<double[]> rows = new ArrayList<>();
     private final List<RunEvent> events = new ArrayList<>();
     private double step;
@@ -179,7 +180,7 @@ final class RunReader {
     private void columns() throws IOException, BadRunFile {
         array("columns");
         while (in.nextToken() != JsonToken.END_ARRAY) {
-            String path = "columns[" + columns.size() + "]";
+            String path = "columns[" + units.size() + "]";
             String text = text(path);
             int open = text.lastIndexOf(" [");
             String title = open < 0 ? text : text.substring(0, open);
@@ -188,6 +189,14 @@ final class RunReader {
                             .filter(c -> c.title().equals(title))
                             .findFirst();
             List<String> known = Arrays.stream(RunColumn.values()).map(RunColumn::title).toList();
+            if (text.startsWith(RunFile.TENSION) && text.endsWith(" [N]")) {
+                sections.add(text.substring(RunFile.TENSION.length(), text.length() - 4));
+                units.add(Units.of("N"));
+                continue;
+            }
+            if (!sections.isEmpty()) {
+                throw bad(path, "found \"" + text + "\" behind a tension", "tensions last");
+            }
             if (column.isEmpty()) {
                 throw bad(
                         path,
@@ -227,7 +236,7 @@ final class RunReader {
         while (in.nextToken() != JsonToken.END_ARRAY) {
             String path = "rows[" + rows.size() + "]";
             array(path);
-            double[] row = new double[columns.size()];
+            double[] row = new double[units.size()];
             int n = 0;
             while (in.nextToken() != JsonToken.END_ARRAY) {
                 if (n == row.length) {
@@ -360,7 +369,7 @@ final class RunReader {
                 machine(),
                 step,
                 words.get("outcome"),
-                new RunTable(columns, rows),
+                new RunTable(columns, sections, rows),
                 events);
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
  */
 public final class RunTable {
     private final List<RunColumn> columns;
+    private final List<String> sections;
     private final double[][] values;
     private final int[] place = new int[RunColumn.values().length];
     private final int rows;
@@ -21,12 +22,24 @@ public final class RunTable {
      * @param rows one array a row, in the order of the columns [SI]
      */
     public RunTable(List<RunColumn> columns, List<double[]> rows) {
+        this(columns, List.of(), rows);
+    }
+
+    /**
+     * With the tension of each section of belt behind the columns.
+     *
+     * @param sections names of the sections
+     */
+    public RunTable(List<RunColumn> columns, List<String> sections, List<double[]> rows) {
         this.columns = List.copyOf(columns);
+        this.sections = List.copyOf(sections);
         this.rows = rows.size();
         Arrays.fill(place, -1);
-        values = new double[columns.size()][rows.size()];
-        for (int c = 0; c < columns.size(); c++) {
-            place[columns.get(c).ordinal()] = c;
+        values = new double[columns.size() + sections.size()][rows.size()];
+        for (int c = 0; c < values.length; c++) {
+            if (c < columns.size()) {
+                place[columns.get(c).ordinal()] = c;
+            }
             for (int r = 0; r < this.rows; r++) {
                 values[c][r] = rows.get(r)[c];
             }
@@ -97,6 +110,16 @@ public final class RunTable {
         double share = (time - time(r)) / (time(r + 1) - time(r));
         double here = at(column, r);
         return here + share * (at(column, r + 1) - here);
+    }
+
+    /** Sections of belt whose tension is known. */
+    public List<String> sections() {
+        return sections;
+    }
+
+    /** Tension of a section in a row [N]. */
+    public double tension(int section, int row) {
+        return values[columns.size() + section][row];
     }
 
     /** The largest size of a column [SI]; 0 where there is none. */

@@ -71,6 +71,13 @@ class RunFileTest {
                 assertThat(b.table().at(c, r)).isCloseTo(a.table().at(c, r), within(1e-8 * size));
             }
         }
+        assertThat(b.table().sections()).isEqualTo(a.table().sections());
+        for (int i = 0; i < a.table().sections().size(); i++) {
+            for (int r = 0; r < a.table().rows(); r++) {
+                assertThat(b.table().tension(i, r))
+                        .isCloseTo(a.table().tension(i, r), within(1e-6));
+            }
+        }
         assertThat(b.events()).hasSameSizeAs(a.events());
         for (int i = 0; i < a.events().size(); i++) {
             assertThat(b.events().get(i).sentence()).isEqualTo(a.events().get(i).sentence());
@@ -105,6 +112,16 @@ class RunFileTest {
 
     @Test
     void aReplayComesBack() throws Exception {
+        // The least and the largest tension are those of the sections.
+        RunTable t = replay.table();
+        assertThat(t.sections()).isNotEmpty();
+        for (int r = 0; r < t.rows(); r += 53) {
+            double least = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < t.sections().size(); i++) {
+                least = Math.min(least, t.tension(i, r));
+            }
+            assertThat(least).isEqualTo(t.at(RunColumn.SLACKEST, r));
+        }
         same(replay, again(replay));
     }
 

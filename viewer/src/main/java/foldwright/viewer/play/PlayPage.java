@@ -10,7 +10,6 @@ import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.scene.GantryMotion;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.PartKind;
-import foldwright.viewer.scene.PartLook;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Ghost;
@@ -180,13 +179,20 @@ public final class PlayPage {
                                 new Playing(
                                         clock(),
                                         reel.marks(),
-                                        Optional.of(track.sheet(time, larger))));
+                                        Optional.of(
+                                                track.sheet(
+                                                        time,
+                                                        larger,
+                                                        reel.belts().orElseThrow().words()))));
         scene.place(page.moment().height(), reel.place(0));
         Ghost ghost = Ghost.of(scene, p -> IDEAL.contains(p.kind()));
         GantryMotion.Place place = reel.place(larger);
         Studio.Moment moment =
                 new Studio.Moment(
-                        page.moment().height(), place, PartLook.PLAIN, MachineRenderer.Ink.LOAD);
+                        page.moment().height(),
+                        place,
+                        reel.belts().orElseThrow().at(time),
+                        MachineRenderer.Ink.SIGNED);
         return new SheetBuilder.Page(
                 model, moment, new SheetPainter.Marks(List.of(), words()).with(ghost));
     }

@@ -18,6 +18,7 @@ public final class Reel {
     private final RunTable table;
     private final Player player;
     private final ToolTrack track;
+    private final TensionLook belts;
     private final List<Playing.Mark> marks;
 
     public Reel(Run run) {
@@ -25,9 +26,11 @@ public final class Reel {
         table = run.table();
         if (run.kind() == RunKind.REPLAY) {
             track = new ToolTrack(run);
+            belts = new TensionLook(run);
             marks = RunMarks.of(run, track::wayAt, track.end());
         } else {
             track = null;
+            belts = null;
             double length = table.largest(RunColumn.HEIGHT);
             marks = RunMarks.of(run, t -> table.at(RunColumn.HEIGHT, t), length);
         }
@@ -49,6 +52,10 @@ public final class Reel {
     /** Whether the run goes along a toolpath rather than along the height. */
     public boolean alongPath() {
         return track != null;
+    }
+
+    Optional<TensionLook> belts() {
+        return Optional.ofNullable(belts);
     }
 
     Optional<ToolTrack> track() {

@@ -272,8 +272,8 @@ final class ToolTrack {
         return Double.isNaN(value) ? 0 : value;
     }
 
-    /** What the sheet shows at a time, errors drawn larger by a factor. */
-    Playing.Way sheet(double time, double larger) {
+    /** What the sheet shows at a time, errors drawn larger by a factor, with notes below it. */
+    Playing.Way sheet(double time, double larger, List<String> notes) {
         double reach =
                 Math.max(
                         Math.max(largest, span * table.largest(RunColumn.SKEW)),
@@ -305,6 +305,6 @@ final class ToolTrack {
         Playing.Track track =
                 new Playing.Track(
                         trackX, trackY, trackErrorX, trackErrorY, toolZ, larger, inkEnd(), now);
-        return new Playing.Way(end, wayAt(time), corners, curve, track);
+        return new Playing.Way(end, wayAt(time), corners, curve, track, notes);
     }
 }

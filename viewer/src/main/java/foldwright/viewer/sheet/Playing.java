@@ -67,9 +67,15 @@ public record Playing(Clock clock, List<Mark> marks, Optional<Way> way) {
      * @param corners where it turns
      * @param stray errors along the way
      * @param track the path seen from above
+     * @param notes lines below the table
      */
     public record Way(
-            double end, double now, List<Corner> corners, StrayCurve stray, Track track) {}
+            double end,
+            double now,
+            List<Corner> corners,
+            StrayCurve stray,
+            Track track,
+            List<String> notes) {}
 
     /**
      * A corner of the path, in the gantry's frame.

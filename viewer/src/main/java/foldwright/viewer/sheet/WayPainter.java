@@ -57,6 +57,12 @@ final class WayPainter {
         pen.canvas.strokeRound(pen.palette.pine, pen.line(1.6));
         track.mark(tool);
         stray.now(tabY);
+        Lettering note = pen.italic(pen.palette.ink2);
+        double y = at.bottom(898, 606);
+        for (String line : way.notes()) {
+            pen.canvas.text(note, at.scaleX() - at.of(130, 98), y, line, Align.RIGHT);
+            y -= 1.3 * note.em();
+        }
         tab.draw(Numerals.fixed(way.now(), 3) + "\u00a0m", clock());
         grips();
     }

@@ -32,7 +32,7 @@ class ReelTest {
     }
 
     private static Playing.Way way() {
-        return replay.track().orElseThrow().sheet(replay.player().time(), 20);
+        return replay.track().orElseThrow().sheet(replay.player().time(), 20, List.of());
     }
 
     @Test
