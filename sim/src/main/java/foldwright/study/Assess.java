@@ -3,6 +3,7 @@ package foldwright.study;
 
 import foldwright.lift.ForceCurve;
 import foldwright.lift.HoldResult;
+import foldwright.lift.SpringStroke;
 import foldwright.machine.Machine;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,13 +28,14 @@ public final class Assess {
         ForceCurve curve = runs.curve(machine);
         progress.accept("holding unpowered");
         Optional<HoldResult> hold = runs.hold(machine);
+        List<SpringStroke> strokes = SpringStroke.of(machine);
         List<Check> checks = new ArrayList<>();
         checks.add(motor(machine, curve, runs, progress));
-        checks.addAll(new SpringChecks(machine, curve).checks());
+        checks.addAll(new SpringChecks(machine, curve, strokes).checks());
         checks.addAll(new JamChecks(machine).checks());
         hold.ifPresent(h -> checks.addAll(new HoldChecks(machine, h).checks()));
         checks.addAll(new RatingChecks(machine, curve).checks());
-        checks.addAll(new CoilChecks(machine).checks());
+        checks.addAll(new SpringStrength(machine, strokes).checks());
         checks.addAll(new FitChecks(machine).checks());
         if (machine.gantry().isPresent()) {
             progress.accept("gantry under acceleration");

@@ -187,7 +187,12 @@ final class DriveChanges {
                 new HelperSpring(
                         "added coils",
                         new RatedCoil(
-                                rate, free, solid, OptionalDouble.empty(), OptionalDouble.empty()),
+                                rate,
+                                free,
+                                solid,
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty(),
+                                "hard drawn A227"),
                         new Upright(at, gap),
                         Contact.TOUCHING,
                         OptionalDouble.empty());

@@ -5,12 +5,9 @@ import foldwright.lift.Cause;
 import foldwright.lift.CurvePoint;
 import foldwright.lift.Finding;
 import foldwright.lift.ForceCurve;
+import foldwright.lift.SpringStroke;
 import foldwright.machine.Machine;
 import foldwright.machine.linkage.Latch;
-import foldwright.machine.spring.Coil;
-import foldwright.machine.spring.HelperSpring;
-import foldwright.machine.spring.RatedCoil;
-import foldwright.machine.spring.Upright;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,15 +24,14 @@ final class SpringChecks {
      */
     private static final double RESTS = 1 / 0.9;
 
-    /** Length at flat over solid length from which coils are safe. Common practice, no source. */
-    private static final double OPEN_COILS = 1.1;
-
     private final Machine machine;
     private final ForceCurve curve;
+    private final List<SpringStroke> strokes;
 
-    SpringChecks(Machine machine, ForceCurve curve) {
+    SpringChecks(Machine machine, ForceCurve curve, List<SpringStroke> strokes) {
         this.machine = machine;
         this.curve = curve;
+        this.strokes = strokes;
     }
 
     List<Check> checks() {
@@ -43,7 +39,9 @@ final class SpringChecks {
         residual().ifPresent(out::add);
         latch().ifPresent(out::add);
         nut().ifPresent(out::add);
-        machine.springs().forEach(s -> solid(s).ifPresent(out::add));
+        for (SpringStroke stroke : strokes) {
+            new SpringRoom(new WorkedSpring(machine, stroke)).check().ifPresent(out::add);
+        }
         return out;
     }
 
@@ -78,10 +76,10 @@ final class SpringChecks {
                 left >= 0
                         ? "With springs in, "
                                 + Numerals.with(left, Shown.PERCENT)
-                                + " of the weight still presses the deck down "
+                                + " of the weight still presses the deck down at "
                                 + outcome.worst().text()
                                 + "."
-                        : "The springs lift more than the weight "
+                        : "The springs lift more than the weight at "
                                 + outcome.worst().text()
                                 + ": it pops open when unlatched, and the nut changes sides.";
         return Optional.of(
@@ -194,55 +192,6 @@ final class SpringChecks {
                                                 + " = "
                                                 + outcome.required().text(),
                                         "Derivative of H = n L sin θ and x = L cos θ")),
-                        List.of(),
-                        Optional.empty()));
-    }
-
-    private Optional<Check> solid(HelperSpring spring) {
-        if (!(spring.place() instanceof Upright upright)) {
-            return Optional.empty();
-        }
-        OptionalDouble solid =
-                spring.law() instanceof Coil coil
-                        ? OptionalDouble.of(coil.closedLength())
-                        : spring.law() instanceof RatedCoil rated
-                                ? OptionalDouble.of(rated.solidLength())
-                                : OptionalDouble.empty();
-        if (solid.isEmpty()) {
-            return Optional.empty();
-        }
-        double gap = Bench.flat(machine) + upright.gapAtPins();
-        Outcome outcome =
-                Outcome.of(
-                        Amount.of(solid.getAsDouble(), Shown.MILLIMETRE),
-                        Amount.of(gap, Shown.MILLIMETRE),
-                        OPEN_COILS,
-                        Place.at(Bench.flat(machine), "lying flat"));
-        String finding =
-                "Lying flat, "
-                        + spring.name()
-                        + " have "
-                        + outcome.available().text()
-                        + " and close solid at "
-                        + outcome.required().text()
-                        + ".";
-        return Optional.of(
-                new Check(
-                        "fold.solid",
-                        Question.FOLD,
-                        new Check.Text("Coils closing: " + spring.name(), finding),
-                        outcome,
-                        Grounds.of(
-                                Hand.card(
-                                        "length left at flat",
-                                        "gap = H + offset",
-                                        Numerals.with(Bench.flat(machine), Shown.MILLIMETRE)
-                                                + " + "
-                                                + Numerals.with(
-                                                        upright.gapAtPins(), Shown.MILLIMETRE)
-                                                + " = "
-                                                + outcome.available().text(),
-                                        "Geometry; a tenth to spare is common practice, no source")),
                         List.of(),
                         Optional.empty()));
     }

@@ -140,7 +140,12 @@ final class Sketch {
                 new HelperSpring(
                         "die springs",
                         new RatedCoil(
-                                36e3, .040, .025, OptionalDouble.empty(), OptionalDouble.empty()),
+                                36e3,
+                                .040,
+                                .025,
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty(),
+                                "hard drawn A227"),
                         new AtFoot(List.of(-.02, .02), .005),
                         Contact.TOUCHING,
                         OptionalDouble.empty()));
@@ -175,7 +180,8 @@ final class Sketch {
                                 1.10,
                                 OptionalDouble.of(.0025),
                                 OptionalDouble.of(.016),
-                                OptionalDouble.of(5)),
+                                OptionalDouble.of(5),
+                                "hard drawn A227"),
                         new AtPins(
                                 List.of(PinPlace.BASE_FIXED, PinPlace.BASE_SLIDER),
                                 Math.toRadians(50)),
@@ -194,7 +200,8 @@ final class Sketch {
                                 .115,
                                 .028,
                                 OptionalDouble.of(.0016),
-                                OptionalDouble.of(.030)),
+                                OptionalDouble.of(.030),
+                                "hard drawn A227"),
                         new Upright(
                                 List.of(
                                         new Spot(.04, -.09),

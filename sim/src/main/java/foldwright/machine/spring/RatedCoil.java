@@ -4,6 +4,7 @@ package foldwright.machine.spring;
 import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
+import foldwright.machine.keys.NameTable;
 import foldwright.quantity.Dimension;
 import java.util.OptionalDouble;
 
@@ -15,6 +16,7 @@ import java.util.OptionalDouble;
  * @param solidLength length with all coils closed [m]
  * @param wire wire diameter, for the stress [m]
  * @param meanDiameter mean coil diameter, for the stress [m]
+ * @param grade grade of its wire, for the stress
  */
 @Kind(value = "A cylindrical spring by its rate.", word = "coil-by-rate")
 public record RatedCoil(
@@ -43,10 +45,16 @@ public record RatedCoil(
                         is = Dimension.LENGTH,
                         range = "(0 mm, 500 mm]",
                         example = "30 mm")
-                OptionalDouble meanDiameter)
+                OptionalDouble meanDiameter,
+        @Key(
+                        value = "Grade of its wire, for the stress",
+                        names = NameTable.WIRE_GRADES,
+                        orElse = "hard drawn A227",
+                        example = "music wire A228")
+                String grade)
         implements SpringLaw {
     /** Checks every value against its key. */
     public RatedCoil {
-        Keys.check(RatedCoil.class, rate, freeLength, solidLength, wire, meanDiameter);
+        Keys.check(RatedCoil.class, rate, freeLength, solidLength, wire, meanDiameter, grade);
     }
 }

@@ -4,6 +4,7 @@ package foldwright.machine.spring;
 import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
+import foldwright.machine.keys.NameTable;
 import foldwright.quantity.Dimension;
 import java.util.OptionalDouble;
 
@@ -14,6 +15,7 @@ import java.util.OptionalDouble;
  * @param wire wire diameter, for the stress [m]
  * @param meanDiameter mean coil diameter, for the stress [m]
  * @param activeCoils active coils, for the stress [1]
+ * @param grade grade of its wire, for the stress
  */
 @Kind(
         value = "A torsion spring by the torque it gives when the machine is folded flat.",
@@ -38,11 +40,17 @@ public record TorsionAtFlat(
                         example = "16 mm")
                 OptionalDouble meanDiameter,
         @Key(value = "Active coils, for the stress", range = "(0, 500]", example = "5")
-                OptionalDouble activeCoils)
+                OptionalDouble activeCoils,
+        @Key(
+                        value = "Grade of its wire, for the stress",
+                        names = NameTable.WIRE_GRADES,
+                        orElse = "hard drawn A227",
+                        example = "music wire A228")
+                String grade)
         implements SpringLaw {
     /** Checks every value against its key. */
     public TorsionAtFlat {
-        Keys.check(TorsionAtFlat.class, torqueAtFlat, wire, meanDiameter, activeCoils);
+        Keys.check(TorsionAtFlat.class, torqueAtFlat, wire, meanDiameter, activeCoils, grade);
     }
 
     @Override
