@@ -116,7 +116,7 @@ final class CoilStrength {
         HandCard card =
                 Hand.card(
                         "shear stress of the wire",
-                        "tau = K 8 F D/(pi d^3), K = (4C+2)/(4C-3)",
+                        "τ = K 8 F D/(π d^3), K = (4C+2)/(4C-3)",
                         "D = "
                                 + Numerals.with(w.coil(), Shown.MILLIMETRE)
                                 + ", d = "

@@ -91,7 +91,7 @@ final class TorsionStrength {
         HandCard card =
                 Hand.card(
                         "bending stress at the inside of the coil",
-                        "sigma = K 32 M/(pi d^3), K = (4C^2-C-1)/(4C(C-1))",
+                        "σ = K 32 M/(π d^3), K = (4C^2-C-1)/(4C(C-1))",
                         "d = "
                                 + Numerals.with(wire, Shown.MILLIMETRE)
                                 + ", K = "
