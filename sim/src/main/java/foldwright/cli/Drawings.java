@@ -7,9 +7,13 @@ import foldwright.report.draw.Box;
 import foldwright.report.draw.Palette;
 import foldwright.report.draw.SvgSurface;
 import foldwright.report.draw.Theme;
+import foldwright.report.plot.AreaMap;
+import foldwright.report.plot.DirectionRose;
 import foldwright.report.plot.HeightFigure;
 import foldwright.report.plot.TimeChart;
+import foldwright.study.AreaPlot;
 import foldwright.study.Check;
+import foldwright.study.DirectionPlot;
 import foldwright.study.HeightPlot;
 import foldwright.study.TimePlot;
 import java.util.List;
@@ -43,6 +47,24 @@ final class Drawings {
             TimeChart.draw(on, box, plots.get(i));
         }
         return file(on, title);
+    }
+
+    /** A quantity over the work area. */
+    static String area(String title, AreaPlot plot) {
+        SvgSurface on = new SvgSurface(Palette.of(Theme.LIGHT), WIDTH, HEIGHT, "f");
+        AreaMap.draw(on, inside(), plot);
+        return file(on, title);
+    }
+
+    /** What is allowed by direction. */
+    static String rose(String title, DirectionPlot plot) {
+        SvgSurface on = new SvgSurface(Palette.of(Theme.LIGHT), WIDTH, HEIGHT, "f");
+        DirectionRose.draw(on, inside(), plot);
+        return file(on, title);
+    }
+
+    private static Box inside() {
+        return new Box(EDGE, EDGE, WIDTH - 2 * EDGE, HEIGHT - 2 * EDGE);
     }
 
     private static String file(SvgSurface on, String title) {

@@ -43,12 +43,21 @@ final class LimitsCommand implements Callable<Integer> {
             description = "Write every place and direction to FILE, units in the header.")
     private Path csv;
 
+    @Option(
+            names = "--svg",
+            paramLabel = "FILE",
+            description = "Draw the largest acceleration by direction to FILE.")
+    private Path svg;
+
     @Spec private CommandSpec spec;
 
     @Override
     public Integer call() throws IOException {
         if (csv != null) {
             Outputs.check(csv);
+        }
+        if (svg != null) {
+            Outputs.check(svg);
         }
         Machine machine = argument.read();
         Gantry gantry =
@@ -60,11 +69,14 @@ final class LimitsCommand implements Callable<Integer> {
         GantryLimits limits = new GantryLimits(machine);
         List<LimitPoint> points = limits.map();
         progress.done();
+        Outputs outputs = new Outputs();
         if (csv != null) {
-            Outputs outputs = new Outputs();
             outputs.add(csv, csv(points));
-            outputs.write();
         }
+        if (svg != null) {
+            outputs.add(svg, Drawings.rose(machine.name(), limits.plot(points)));
+        }
+        outputs.write();
         if (json.wanted()) {
             json.print(spec, out -> json(out, machine, limits, points));
         } else {
@@ -119,6 +131,10 @@ final class LimitsCommand implements Callable<Integer> {
         out.flush();
     }
 
+    private static double margin(Machine machine, LimitPoint p) {
+        return p.acceleration() / machine.gantry().orElseThrow().moves().acceleration();
+    }
+
     private static String place(LimitPoint p) {
         return Numerals.fixed(Shown.MILLIMETRE.fromSi(p.x()), 0)
                 + ", "
@@ -158,8 +174,24 @@ final class LimitsCommand implements Callable<Integer> {
         out.writeStringField("machine", machine.name());
         out.writeStringField("units", "SI");
         CheckJson.number(out, "asked", machine.gantry().orElseThrow().moves().acceleration());
-        CheckJson.number(out, "skewAtRest", limits.rest().settled());
-        CheckJson.number(out, "playAtRest", limits.rest().play());
+        RestSkew rest = limits.rest();
+        out.writeObjectFieldStart("skewAtRest");
+        CheckJson.number(out, "settled", rest.settled());
+        CheckJson.number(out, "squareness", rest.squareness());
+        CheckJson.number(out, "unequalBelts", rest.tension());
+        CheckJson.number(out, "playToEachSide", rest.play());
+        out.writeEndObject();
+        out.writeObjectFieldStart("least");
+        for (LimitPoint p : GantryLimits.least(points).values()) {
+            out.writeObjectFieldStart(p.heading().word());
+            CheckJson.number(out, "acceleration", p.acceleration());
+            out.writeStringField("setBy", p.setBy().words());
+            CheckJson.number(out, "x", p.x());
+            CheckJson.number(out, "y", p.y());
+            out.writeStringField("verdict", Verdict.of(margin(machine, p)).word());
+            out.writeEndObject();
+        }
+        out.writeEndObject();
         out.writeArrayFieldStart("points");
         for (LimitPoint p : points) {
             out.writeStartObject();
@@ -168,6 +200,8 @@ final class LimitsCommand implements Callable<Integer> {
             out.writeStringField("direction", p.heading().word());
             CheckJson.number(out, "acceleration", p.acceleration());
             out.writeStringField("setBy", p.setBy().words());
+            CheckJson.number(out, "skew", p.state().endToEnd());
+            CheckJson.number(out, "toolError", p.state().error().total().size());
             out.writeObjectFieldStart("use");
             for (Map.Entry<Criterion, Double> u : p.utilisation().entrySet()) {
                 CheckJson.number(out, u.getKey().words(), u.getValue());

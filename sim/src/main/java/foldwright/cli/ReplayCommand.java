@@ -8,13 +8,17 @@ import foldwright.gantry.replay.Replay;
 import foldwright.gantry.replay.ReplayListener;
 import foldwright.gantry.replay.ReplayResult;
 import foldwright.gantry.replay.ReplaySettings;
+import foldwright.gantry.replay.SkewCauses;
 import foldwright.machine.Machine;
 import foldwright.machine.file.MachineFile;
 import foldwright.machine.gantry.Gantry;
 import foldwright.motion.ToolpathException;
 import foldwright.run.ReplayRecorder;
+import foldwright.study.AreaPlot;
+import foldwright.study.HeightPlot;
 import foldwright.study.Numerals;
 import foldwright.study.Outcome;
+import foldwright.study.Series;
 import foldwright.study.Shown;
 import foldwright.study.Verdict;
 import java.io.IOException;
@@ -23,6 +27,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -76,14 +81,17 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(
             names = "--map",
             paramLabel = "FILE",
-            description = "Write the largest tool error over the work area to FILE, as CSV.")
+            description = {
+                "Write the largest tool error over the work area to FILE: as CSV, or drawn where",
+                "FILE ends in .svg."
+            })
     private Path map;
 
     @Option(
             names = "--causes",
             description = {
-                "Also share out the largest skew: steady acceleration, ringing, corners passed at",
-                "speed, friction. Replays three times more."
+                "Also share out the largest skew: steady acceleration, ringing, corners passed",
+                "at speed, friction. Replays three times more."
             })
     private boolean causes;
 
@@ -127,12 +135,8 @@ final class ReplayCommand implements Callable<Integer> {
             record.write(() -> recorder.run(file, toolpath.name(), result));
             rows.ifPresent(StreamedFile::keep);
             draw(machine, trace);
-            chart(result.map());
-            int code = report(machine, result);
-            if (!json.wanted()) {
-                explain(gantry);
-            }
-            return code;
+            chart(machine, result.map());
+            return report(machine, gantry, result);
         } finally {
             rows.ifPresent(StreamedFile::close);
         }
@@ -159,10 +163,41 @@ final class ReplayCommand implements Callable<Integer> {
     }
 
     /** Cells the tool was in; places of the carriage on its travel. */
-    private void chart(ErrorMap cells) {
+    private void chart(Machine machine, ErrorMap cells) {
         if (map == null) {
             return;
         }
+        Outputs outputs = new Outputs();
+        boolean drawn = map.toString().toLowerCase(Locale.ROOT).endsWith(".svg");
+        outputs.add(map, drawn ? drawing(machine, cells) : table(cells));
+        outputs.write();
+    }
+
+    private String drawing(Machine machine, ErrorMap cells) {
+        int n = ErrorMap.CELLS;
+        double[] x = new double[n];
+        double[] y = new double[n];
+        double[] values = new double[n * n];
+        for (int row = 0; row < n; row++) {
+            y[row] = cells.rowY(row);
+            for (int column = 0; column < n; column++) {
+                x[column] = cells.columnX(column);
+                values[row * n + column] =
+                        cells.visits(column, row) > 0 ? cells.largest(column, row) : Double.NaN;
+            }
+        }
+        return Drawings.area(
+                machine.name() + ", " + toolpath.name(),
+                new AreaPlot(
+                        new HeightPlot.Caption(
+                                "Largest tool error", toolpath.name(), Shown.MILLIMETRE),
+                        Series.of(x),
+                        Series.of(y),
+                        Series.of(values),
+                        machine.limits().toolError().orElse(Double.NaN)));
+    }
+
+    private static String table(ErrorMap cells) {
         Csv text = new Csv(List.of("x [mm]", "y [mm]", "largest tool error [mm]", "looks"));
         for (int row = 0; row < ErrorMap.CELLS; row++) {
             for (int column = 0; column < ErrorMap.CELLS; column++) {
@@ -176,19 +211,7 @@ final class ReplayCommand implements Callable<Integer> {
                 }
             }
         }
-        Outputs outputs = new Outputs();
-        outputs.add(map, text.text());
-        outputs.write();
-    }
-
-    private void explain(Gantry gantry) throws IOException {
-        PrintWriter out = spec.commandLine().getOut();
-        GantryModel model = SoundGantry.of(argument.file(), gantry);
-        SoundGantry.relation(model).forEach(out::println);
-        if (causes) {
-            SkewCauseWords.lines(model, gantry, toolpath).forEach(out::println);
-        }
-        out.flush();
+        return text.text();
     }
 
     private void draw(Machine machine, ReplayTrace trace) {
@@ -204,7 +227,7 @@ final class ReplayCommand implements Callable<Integer> {
         outputs.write();
     }
 
-    private int report(Machine machine, ReplayResult result) throws IOException {
+    private int report(Machine machine, Gantry gantry, ReplayResult result) throws IOException {
         Verdict skew = verdict(result.skew(), machine.limits().skew().orElse(Double.NaN));
         Verdict error = verdict(result.error(), machine.limits().toolError().orElse(Double.NaN));
         boolean broken =
@@ -212,10 +235,19 @@ final class ReplayCommand implements Callable<Integer> {
                         || result.events().toothJumps() != 0
                         || skew == Verdict.FAILS
                         || error == Verdict.FAILS;
+        GantryModel model = SoundGantry.of(argument.file(), gantry);
+        Optional<SkewCauses> found =
+                causes ? SkewCauseWords.find(model, gantry, toolpath) : Optional.empty();
         if (json.wanted()) {
-            json.print(spec, out -> ReplayJson.write(out, machine, toolpath, result));
+            json.print(spec, out -> ReplayJson.write(out, machine, toolpath, result, found));
         } else {
             print(machine, result, skew, error);
+            PrintWriter out = spec.commandLine().getOut();
+            SoundGantry.relation(model).forEach(out::println);
+            if (causes) {
+                SkewCauseWords.lines(found).forEach(out::println);
+            }
+            out.flush();
         }
         return broken ? ExitCode.FAILS : ExitCode.HOLDS;
     }

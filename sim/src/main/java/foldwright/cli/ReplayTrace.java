@@ -68,6 +68,7 @@ final class ReplayTrace implements ReplayListener {
             java.util.Arrays.fill(error, SPANS / 2, SPANS, 0);
             java.util.Arrays.fill(skew, SPANS / 2, SPANS, 0);
             span *= 2;
+            used = SPANS / 2;
             index = (int) (time / span);
         }
         used = Math.max(used, index + 1);

@@ -17,27 +17,28 @@ final class ReplayWords {
     static List<String> lines(ReplayResult r, ToolpathArgument toolpath) {
         List<String> out = new ArrayList<>();
         ErrorSplit e = r.worstError().error();
+        out.add("the largest tool error is made of, as vectors:");
         out.add(
-                "largest tool error: belt stretch "
+                "  belt stretch "
                         + mm(e.beltStretch())
-                        + ", squareness "
-                        + mm(e.squareness())
                         + ", skew by play "
                         + mm(e.skewPlay())
                         + ", skew by flex "
-                        + mm(e.skewFlex())
-                        + ", blocks "
-                        + mm(e.blockGive())
-                        + ", beam "
-                        + mm(e.bending())
+                        + mm(e.skewFlex()));
+        out.add(
+                "  squareness "
+                        + mm(e.squareness())
                         + ", motor lag "
-                        + mm(e.motorLag()));
+                        + mm(e.motorLag())
+                        + ", blocks sideways "
+                        + mm(e.blockGive()));
+        out.add("  beam bending " + mm(e.bending()) + ", carriage twist " + mm(e.carriageTwist()));
         out.add(
                 "belts "
                         + Numerals.with(r.leastTension(), Shown.NEWTON)
                         + " to "
                         + Numerals.with(r.mostTension(), Shown.NEWTON)
-                        + ", slack "
+                        + "; slack "
                         + r.events().slackSpells()
                         + " times, teeth climbing "
                         + r.events().toothJumps()
@@ -46,7 +47,7 @@ final class ReplayWords {
         out.add(
                 "rails hold "
                         + Numerals.with(r.guideMoment(), Shown.NEWTON_METRE)
-                        + " against skew, carriage blocks "
+                        + " against skew; carriage blocks hold "
                         + Numerals.with(r.carriageForce(), Shown.NEWTON)
                         + " and "
                         + Numerals.with(r.carriageMoment(), Shown.NEWTON_METRE));

@@ -11,15 +11,17 @@ import foldwright.study.Shown;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Optional;
 
 /** What makes the largest skew of a replay, in lines. */
 final class SkewCauseWords {
     private SkewCauseWords() {}
 
-    static List<String> lines(GantryModel model, Gantry gantry, ToolpathArgument toolpath)
+    /** Replays for the causes; empty where the toolpath has no corners to stop at. */
+    static Optional<SkewCauses> find(GantryModel model, Gantry gantry, ToolpathArgument toolpath)
             throws IOException {
         if (!toolpath.planned()) {
-            return List.of("causes of the skew: timed points cannot be timed anew with full stops");
+            return Optional.empty();
         }
         ReplaySettings settings = ReplaySettings.usual(model.layout().travel());
         try (InputStream steady = toolpath.open();
@@ -28,22 +30,29 @@ final class SkewCauseWords {
                 InputStream all = toolpath.open()) {
             List<InputStream> moving = List.of(steady, corners, all);
             int[] opened = {0};
-            SkewCauses c =
+            return Optional.of(
                     SkewCauses.of(
                             model,
                             settings,
                             () -> toolpath.course(gantry, moving.get(opened[0]++)),
-                            () -> toolpath.stopping(gantry, stops));
-            return List.of(
-                    "largest skew end to end, by cause:",
-                    line("steady acceleration, no friction", c.quasiStatic()),
-                    line("ringing", c.ringing()),
-                    line("corners passed at speed", c.cornerSteps()),
-                    line("friction of rails and bearings", c.friction()),
-                    line("all together", c.total()));
+                            () -> toolpath.stopping(gantry, stops)));
         } catch (ToolpathException e) {
             throw new BadInput(toolpath.name() + ": " + e.getMessage());
         }
+    }
+
+    static List<String> lines(Optional<SkewCauses> causes) {
+        if (causes.isEmpty()) {
+            return List.of("causes of the skew: timed points cannot be timed anew with full stops");
+        }
+        SkewCauses c = causes.get();
+        return List.of(
+                "largest skew end to end, by cause:",
+                line("steady acceleration, no friction", c.quasiStatic()),
+                line("ringing", c.ringing()),
+                line("corners passed at speed", c.cornerSteps()),
+                line("friction of rails and bearings", c.friction()),
+                line("all together" + (c.line() > 0 ? ", line " + c.line() : ""), c.total()));
     }
 
     private static String line(String cause, double metres) {

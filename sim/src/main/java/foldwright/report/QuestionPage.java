@@ -4,12 +4,16 @@ package foldwright.report;
 import foldwright.report.draw.Box;
 import foldwright.report.draw.Palette;
 import foldwright.report.draw.SvgSurface;
+import foldwright.report.plot.AreaMap;
 import foldwright.report.plot.BudgetStack;
+import foldwright.report.plot.DirectionRose;
 import foldwright.report.plot.HeightFigure;
 import foldwright.report.plot.Scales;
 import foldwright.report.plot.SignedChart;
 import foldwright.study.Answer;
+import foldwright.study.AreaPlot;
 import foldwright.study.Check;
+import foldwright.study.DirectionPlot;
 import foldwright.study.HeightPlot;
 import foldwright.study.Numerals;
 import foldwright.study.Outcome;
@@ -123,6 +127,14 @@ final class QuestionPage {
             SvgSurface on = new SvgSurface(palette, FIGURE, HEIGHT, prefix());
             SignedChart.draw(on, new Box(0, 0, FIGURE, HEIGHT), curve, Shown.MILLIMETRE);
             out.raw(on.inline(curve.caption().title() + ", " + curve.caption().subtitle()));
+        } else if (plot instanceof DirectionPlot rose) {
+            SvgSurface on = new SvgSurface(palette, FIGURE, HEIGHT, prefix());
+            DirectionRose.draw(on, new Box(0, 0, FIGURE, HEIGHT), rose);
+            out.raw(on.inline(rose.caption().title() + ", " + rose.caption().subtitle()));
+        } else if (plot instanceof AreaPlot area) {
+            SvgSurface on = new SvgSurface(palette, FIGURE, HEIGHT, prefix());
+            AreaMap.draw(on, new Box(0, 0, FIGURE, HEIGHT), area);
+            out.raw(on.inline(area.caption().title() + ", " + area.caption().subtitle()));
         }
     }
 

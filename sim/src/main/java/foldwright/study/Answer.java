@@ -17,6 +17,14 @@ import java.util.Set;
  *     given, then those without a limit to judge them by; empty when none exists
  */
 public record Answer(Question question, List<Check> checks) {
+    /** Checks that only restate another one's limit: they never speak before it. */
+    private static final Set<String> RESTATING = Set.of("skew.acceleration");
+
+    private static final Comparator<Check> WORST_FIRST =
+            Comparator.comparingInt((Check c) -> -c.verdict().urgency())
+                    .thenComparing(c -> RESTATING.contains(c.id()))
+                    .thenComparing(Check::outcome, Outcome.WORST_FIRST);
+
     public Answer {
         Objects.requireNonNull(question, "question");
         checks = inOrder(checks);
@@ -28,7 +36,7 @@ public record Answer(Question question, List<Check> checks) {
                 new ArrayList<>(
                         checks.stream()
                                 .filter(c -> !calm.contains(c.verdict()))
-                                .sorted(Comparator.comparing(Check::outcome, Outcome.WORST_FIRST))
+                                .sorted(WORST_FIRST)
                                 .toList());
         for (Verdict v : calm) {
             checks.stream().filter(c -> c.verdict() == v).forEach(out::add);

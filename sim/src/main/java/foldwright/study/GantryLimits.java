@@ -59,6 +59,25 @@ public final class GantryLimits {
                 model, gantry.bridge().travel().middle(), gantry.legs().travel().middle());
     }
 
+    /** The least of all places by direction, beside the acceleration asked for. */
+    public DirectionPlot plot(List<LimitPoint> points) {
+        return new DirectionPlot(
+                new HeightPlot.Caption(
+                        "Largest acceleration",
+                        "by direction, at the place that allows least",
+                        Shown.METRE_PER_SECOND_SQUARED),
+                least(points).values().stream()
+                        .map(
+                                p ->
+                                        new DirectionPlot.Spoke(
+                                                p.heading().word(),
+                                                Math.atan2(p.heading().y(), p.heading().x()),
+                                                p.acceleration(),
+                                                p.setBy().words()))
+                        .toList(),
+                gantry.moves().acceleration());
+    }
+
     /** The place with the least acceleration in each direction. */
     public static Map<Heading, LimitPoint> least(List<LimitPoint> points) {
         Map<Heading, LimitPoint> out = new EnumMap<>(Heading.class);

@@ -2,4 +2,4 @@
 package foldwright.study;
 
 /** What a check can be drawn as. */
-public sealed interface Plot permits HeightPlot, SignedCurve {}
+public sealed interface Plot permits HeightPlot, SignedCurve, DirectionPlot, AreaPlot {}

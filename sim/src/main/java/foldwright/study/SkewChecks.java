@@ -195,7 +195,8 @@ final class SkewChecks {
     /** The largest acceleration that keeps every limit, by the direction that allows least. */
     private Check allowed() {
         GantryLimits limits = new GantryLimits(machine);
-        Map<Heading, LimitPoint> least = GantryLimits.least(limits.map());
+        List<LimitPoint> points = limits.map();
+        Map<Heading, LimitPoint> least = GantryLimits.least(points);
         LimitPoint worst =
                 least.values().stream()
                         .min(Comparator.comparingDouble(LimitPoint::acceleration))
@@ -210,10 +211,10 @@ final class SkewChecks {
                                         + ", "
                                         + worst.setBy().words()));
         String finding =
-                worst.acceleration() < 1e-3 * asked()
-                        ? "No acceleration keeps every limit: at rest the "
+                worst.acceleration() == 0
+                        ? "No acceleration keeps every limit: standing still, the "
                                 + worst.setBy().words()
-                                + " is beyond its own."
+                                + " is beyond its own, play counted."
                         : "Every limit is kept up to "
                                 + outcome.available().text()
                                 + "; the "
@@ -235,7 +236,7 @@ final class SkewChecks {
                 new Check.Text("Acceleration allowed", finding),
                 outcome,
                 card,
-                Optional.empty());
+                Optional.of(limits.plot(points)));
     }
 
     private static String both(Map<Heading, LimitPoint> least, Heading a, Heading b) {

@@ -32,6 +32,9 @@ public final class AccelerationLimits {
 
     private static final double CLOSE = 1e-4;
 
+    /** An acceleration nobody would call one [m/s2]. */
+    private static final double SLIGHT = 0.02;
+
     private final GantryModel model;
     private final Allowed allowed;
     private final FrictionCase friction;
@@ -71,6 +74,9 @@ public final class AccelerationLimits {
         if (rest.most() > 1) {
             return point(x, y, heading, rest, rest.first());
         }
+        if (playIsTooMuch(x, y, heading)) {
+            return point(x, y, heading, rest, Criterion.SKEW);
+        }
         Trial low = rest;
         Trial high = trial(x, y, heading, 1);
         while (high.most() <= 1 && high.acceleration < HIGHEST) {
@@ -93,6 +99,16 @@ public final class AccelerationLimits {
             }
         }
         return point(x, y, heading, low, high.first());
+    }
+
+    /**
+     * Whether the slightest push takes the bridge through its play to a skew beyond the limit. At
+     * rest the model holds it in the middle, where a real one stays only by chance. Belts that hold
+     * the bridge within its play (the crossed layout) do not let it.
+     */
+    private boolean playIsTooMuch(double x, double y, Heading heading) {
+        double free = model.bridgeGuide().freeYaw() * model.span();
+        return free > allowed.skew() && trial(x, y, heading, SLIGHT).use.get(Criterion.SKEW) > 1;
     }
 
     /** False position, every third time the middle, so that kinks cannot stall it. */
