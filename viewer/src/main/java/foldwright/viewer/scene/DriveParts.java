@@ -244,7 +244,8 @@ final class DriveParts {
 
     /** Writes screws and pulleys turned by the foot travel [m]. */
     static void place(List<Turning> turning, double pinHeight, double travel, Pose pose) {
-        for (Turning t : turning) {
+        for (int i = 0; i < turning.size(); i++) {
+            Turning t = turning.get(i);
             pose.body[t.body]
                     .translation((float) t.x, (float) t.y, (float) (pinHeight + t.z))
                     .rotateX((float) (t.perTravel * travel + t.phase));

@@ -68,10 +68,11 @@ public final class GantryMotion {
                 .translate((float) carriageAt[0], (float) carriageAt[1], 0)
                 .rotateZ((float) at.skew);
         double run = at.x + at.y;
-        for (BeltRun belt : runs) {
-            belt.place(out, world, bridgeAt, carriageAt, run);
+        for (int i = 0; i < runs.size(); i++) {
+            runs.get(i).place(out, world, bridgeAt, carriageAt, run);
         }
-        for (GantryParts.Turning t : turning) {
+        for (int i = 0; i < turning.size(); i++) {
+            GantryParts.Turning t = turning.get(i);
             double[] on =
                     t.on() == RouteBody.BRIDGE
                             ? bridgeAt

@@ -53,6 +53,12 @@ public final class LiftEngine implements Engine {
         return gantryLoads;
     }
 
+    /** Every check of a machine, for the report; takes seconds. */
+    public static Assessment assess(Machine machine) {
+        Known runs = new Known(machine, new LiftSolver(machine).curve());
+        return Assess.machine(machine, runs, words -> {});
+    }
+
     @Override
     public Results whole(Machine machine, Consumer<String> progress) {
         ForceCurve curve = new LiftSolver(machine).curve();

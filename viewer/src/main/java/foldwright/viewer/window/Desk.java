@@ -255,6 +255,11 @@ public final class Desk implements AutoCloseable {
 
     // ---- looking
 
+    /** The machine as it is tried now. */
+    public Machine machine() {
+        return machine;
+    }
+
     public MachineScene scene() {
         return scene;
     }

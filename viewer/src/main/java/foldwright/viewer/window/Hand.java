@@ -219,6 +219,14 @@ public final class Hand {
                 prompt = Prompt.open(desk);
                 swallow = true;
             }
+            case GLFW_KEY_N -> {
+                prompt = Prompt.fresh();
+                swallow = true;
+            }
+            case GLFW_KEY_R -> {
+                prompt = Prompt.report(desk);
+                swallow = true;
+            }
             case GLFW_KEY_D -> wish = Wish.NEXT_DEMO;
             case GLFW_KEY_ESCAPE -> escape();
             default -> {}

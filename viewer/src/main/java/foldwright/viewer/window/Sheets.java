@@ -36,6 +36,7 @@ final class Sheets {
         {"Ctrl Z, Ctrl Y", "undo, redo a number"},
         {"Ctrl S", "save as a new machine file"},
         {"O, D", "open a file, next demo"},
+        {"N, R", "new from a seed; write the report"},
         {"? , Esc", "this help; close, stop"},
     };
     private static final String[] MOUSE = {
