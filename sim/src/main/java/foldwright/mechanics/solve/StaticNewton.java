@@ -54,8 +54,13 @@ final class StaticNewton {
 
     /** Moves the bodies, not further than is safe; returns the full displacement asked for [m]. */
     double move(State s) {
+        return move(s, LONGEST);
+    }
+
+    /** The same with the longest way given [m]. */
+    double move(State s, double longest) {
         double e = Correction.size(asm, kkt.vector());
-        Correction.apply(s, kkt.vector(), e > LONGEST ? LONGEST / e : 1);
+        Correction.apply(s, kkt.vector(), e > longest ? longest / e : 1);
         return e;
     }
 }
