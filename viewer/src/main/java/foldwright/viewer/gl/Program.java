@@ -23,9 +23,15 @@ public final class Program implements AutoCloseable {
     private final int name;
     private final Map<String, Integer> places = new HashMap<>();
 
-    public Program(String vertex, String fragment) {
-        int vs = compile(GL_VERTEX_SHADER, vertex + ".vert");
-        int fs = compile(GL_FRAGMENT_SHADER, fragment + ".frag");
+    /**
+     * Compiles and links.
+     *
+     * @param words defined in both sources, which choose their parts by {@code #ifdef}: software
+     *     renderers compute both sides of an {@code if}
+     */
+    public Program(String vertex, String fragment, String... words) {
+        int vs = compile(GL_VERTEX_SHADER, vertex + ".vert", words);
+        int fs = compile(GL_FRAGMENT_SHADER, fragment + ".frag", words);
         name = glCreateProgram();
         glAttachShader(name, vs);
         glAttachShader(name, fs);
@@ -42,9 +48,13 @@ public final class Program implements AutoCloseable {
         }
     }
 
-    private static int compile(int kind, String file) {
+    private static int compile(int kind, String file, String... words) {
         int shader = glCreateShader(kind);
-        glShaderSource(shader, source(file));
+        StringBuilder text = new StringBuilder(source(file));
+        for (String word : words) {
+            text.insert(text.indexOf("\n") + 1, "#define " + word + "\n");
+        }
+        glShaderSource(shader, text);
         glCompileShader(shader);
         if (glGetShaderi(shader, GL_COMPILE_STATUS) == GL_FALSE) {
             String log = glGetShaderInfoLog(shader);

@@ -142,6 +142,14 @@ public final class Target implements AutoCloseable {
         blit(other.framebuffer);
     }
 
+    /** Copies a box of the colour; x from the left, y from below. */
+    public void copyTo(Target other, int x, int y, int w, int h) {
+        glBindFramebuffer(GL_READ_FRAMEBUFFER, framebuffer);
+        glBindFramebuffer(GL_DRAW_FRAMEBUFFER, other.framebuffer);
+        glBlitFramebuffer(x, y, x + w, y + h, x, y, x + w, y + h, GL_COLOR_BUFFER_BIT, GL_NEAREST);
+        glBindFramebuffer(GL_FRAMEBUFFER, other.framebuffer);
+    }
+
     /** Copies the colour to the window. */
     public void copyToWindow() {
         blit(0);

@@ -67,6 +67,27 @@ public final class Canvas implements AutoCloseable {
         open();
     }
 
+    /** Draws what was given so far, in the same layer. */
+    public void flush() {
+        finish();
+        open();
+    }
+
+    /** Goes on drawing into the sheet after something else was drawn elsewhere. */
+    public void resume() {
+        target.bind();
+    }
+
+    /** How many texts were drawn since {@link #begin}. */
+    public int texts() {
+        return boxes.size();
+    }
+
+    /** Records texts that are on the sheet already. */
+    public void again(List<TextBox> drawn) {
+        boxes.addAll(drawn);
+    }
+
     /** Draws everything. */
     public void finish() {
         nvgEndFrame(vg);

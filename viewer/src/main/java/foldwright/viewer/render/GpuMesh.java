@@ -5,8 +5,10 @@ import static org.lwjgl.opengl.GL33C.*;
 
 import foldwright.viewer.gl.Program;
 import foldwright.viewer.mesh.Mesh;
+import foldwright.viewer.mesh.Zone;
 import foldwright.viewer.scene.Batch;
 import java.nio.FloatBuffer;
+import java.util.Arrays;
 import org.lwjgl.system.MemoryUtil;
 
 /**
@@ -21,10 +23,13 @@ final class GpuMesh implements AutoCloseable {
     private final int lines = glGenVertexArrays();
     private final int[] buffers = new int[5];
     private final FloatBuffer staging;
+    private final float[] sent;
 
     GpuMesh(Batch batch) {
         this.batch = batch;
         staging = MemoryUtil.memAllocFloat(batch.data.length);
+        sent = new float[batch.data.length];
+        Arrays.fill(sent, Float.NaN);
         glGenBuffers(buffers);
         Mesh mesh = batch.mesh;
         glBindVertexArray(faces);
@@ -90,19 +95,39 @@ final class GpuMesh implements AutoCloseable {
         return out;
     }
 
-    /** Sends the records of this picture. */
-    void upload() {
+    /** Which shaders it needs. */
+    Family.Sort sort() {
+        if (batch.mesh.coil() != null) {
+            return Family.Sort.COIL;
+        }
+        float[] vertices = batch.mesh.vertices();
+        for (int at = 6; at < vertices.length; at += Mesh.VERTEX_FLOATS) {
+            int zone = Math.round(vertices[at]);
+            if (zone == Zone.BELT.ordinal()
+                    || zone == Zone.THREAD.ordinal()
+                    || zone == Zone.RIM.ordinal()) {
+                return Family.Sort.PATTERN;
+            }
+        }
+        return Family.Sort.PLAIN;
+    }
+
+    /** Sends the records of this picture if they changed; returns whether they did. */
+    boolean upload() {
+        if (Arrays.equals(sent, batch.data)) {
+            return false;
+        }
+        System.arraycopy(batch.data, 0, sent, 0, sent.length);
         staging.clear();
         staging.put(batch.data).flip();
         glBindBuffer(GL_ARRAY_BUFFER, buffers[4]);
         glBufferSubData(GL_ARRAY_BUFFER, 0, staging);
+        return true;
     }
 
     private void coil(Program program) {
         Mesh.Coil coil = batch.mesh.coil();
-        if (coil == null) {
-            program.set("coil", 0, 0, 0, 0);
-        } else {
+        if (coil != null) {
             program.set(
                     "coil",
                     (float) coil.turns(),

@@ -45,12 +45,12 @@ public final class MachineRenderer implements AutoCloseable {
     }
 
     private final List<GpuMesh> meshes = new ArrayList<>();
-    private final Program solid = new Program("solid", "solid");
-    private final Program line = new Program("line", "line");
-    private final Program depth = new Program("depth", "depth");
+    private final Map<Family.Sort, List<GpuMesh>> sorted = new EnumMap<>(Family.Sort.class);
+    private final Family solid = new Family("solid", "solid", Family.Variants.ALL);
+    private final Family line = new Family("line", "line", Family.Variants.COIL_ONLY);
+    private final Family depth = new Family("depth", "depth", Family.Variants.COIL_ONLY);
     private final Program blur = new Program("whole", "blur");
     private final Program table = new Program("whole", "table");
-    private final Program ids = new Program("solid", "id");
     private final Target shadow = new Target(Target.Form.SHADOW, SHADOW_SIZE, SHADOW_SIZE);
     private final Map<Theme, InkScale[]> inks = new EnumMap<>(Theme.class);
     private final int empty = glGenVertexArrays();
@@ -58,14 +58,29 @@ public final class MachineRenderer implements AutoCloseable {
     private Target tableShadow;
     private Target tableBlur;
     private Target idTarget;
-    private Matrix4f light = new Matrix4f();
+    private Family ids;
+    private List<Batch> batches = List.of();
+    private final Extent shadows = new Extent();
+    private final Extent solidsSeen = new Extent();
+    private final float[] materials = new float[16 * 3];
+    private final Matrix4f light = new Matrix4f();
+    private final Matrix4f view = new Matrix4f();
+    private final Vector3f origin = new Vector3f();
+    private final Vector3f up = new Vector3f(0, 1, 0);
+    private final Vector3f lamp = new Vector3f();
+    private double shadowReach = Double.NaN;
     private float pale;
 
     /** Takes new parts; those of before are deleted. */
     public void parts(List<Batch> batches) {
         meshes.forEach(GpuMesh::close);
         meshes.clear();
+        this.batches = List.copyOf(batches);
         batches.forEach(b -> meshes.add(new GpuMesh(b)));
+        for (Family.Sort sort : Family.Sort.values()) {
+            sorted.put(sort, meshes.stream().filter(m -> m.sort() == sort).toList());
+        }
+        shadowReach = Double.NaN;
     }
 
     /** Draws nearly in paper colour: 0 not, 1 quite. */
@@ -75,29 +90,30 @@ public final class MachineRenderer implements AutoCloseable {
 
     /** Sends the records written since the last picture and renews the shadow map. */
     public void update(double reach) {
-        meshes.forEach(GpuMesh::upload);
-        light =
-                new Matrix4f()
-                        .ortho(
-                                (float) -reach,
-                                (float) reach,
-                                (float) -reach,
-                                (float) reach,
-                                0,
-                                (float) (4 * reach))
-                        .lookAt(
-                                new Vector3f(LIGHT).mul((float) (2 * reach)),
-                                new Vector3f(),
-                                new Vector3f(0, 1, 0));
+        boolean changed = reach != shadowReach;
+        for (int i = 0; i < meshes.size(); i++) {
+            changed |= meshes.get(i).upload();
+        }
+        if (!changed) {
+            return;
+        }
+        shadowReach = reach;
+        float r = (float) reach;
+        light.identity()
+                .ortho(-r, r, -r, r, 0, 4 * r)
+                .lookAt(lamp.set(LIGHT).mul(2 * r), origin, up);
         shadow.bind();
         state();
         glClear(GL_DEPTH_BUFFER_BIT);
         glEnable(GL_POLYGON_OFFSET_FILL);
         glPolygonOffset(1.5f, 3);
-        depth.use();
-        depth.set("view", light);
-        depth.set("flatten", 0, 0, 0);
-        meshes.forEach(m -> m.drawFaces(depth));
+        depth.draw(
+                sorted,
+                p -> {
+                    p.set("view", light);
+                    p.set("flatten", 0, 0, 0);
+                },
+                GpuMesh::drawFaces);
         glDisable(GL_POLYGON_OFFSET_FILL);
     }
 
@@ -120,12 +136,13 @@ public final class MachineRenderer implements AutoCloseable {
      */
     public void draw(Shot shot, Target target) {
         sizes(target, shot);
-        Matrix4f view = shot.view.matrix(target.width, target.height, shot.reach);
+        view.set(shot.view.matrix(target.width, target.height, shot.reach));
+        shadows.measure(batches, view, LIGHT, target.width, target.height);
+        solidsSeen.measure(batches, view, null, target.width, target.height);
         tableShadow(shot, view);
         Target into = shot.quality == Quality.REST ? samples : target;
         into.bind();
         state();
-        glClear(GL_DEPTH_BUFFER_BIT);
         paper(shot);
         solids(shot, view);
         lines(shot, view, target);
@@ -133,6 +150,19 @@ public final class MachineRenderer implements AutoCloseable {
         if (into != target) {
             into.copyTo(target);
         }
+    }
+
+    /** Whether parts and shadows of the last picture leave a box free; x, y from below [px]. */
+    public boolean clearOf(double left, double bottom, double right, double top) {
+        double rim = 40;
+        return (solidsSeen.right + 4 < left
+                        || solidsSeen.left - 4 > right
+                        || solidsSeen.top + 4 < bottom
+                        || solidsSeen.bottom - 4 > top)
+                && (shadows.right + rim < left
+                        || shadows.left - rim > right
+                        || shadows.top + rim < bottom
+                        || shadows.bottom - rim > top);
     }
 
     private void sizes(Target target, Shot shot) {
@@ -171,11 +201,14 @@ public final class MachineRenderer implements AutoCloseable {
         glDisable(GL_CULL_FACE);
         glClearColor(0, 0, 0, 0);
         glClear(GL_COLOR_BUFFER_BIT);
-        depth.use();
-        depth.set("view", view);
-        depth.set("flatten", LIGHT.x, LIGHT.y, LIGHT.z);
-        depth.set("table", 0);
-        meshes.forEach(m -> m.drawFaces(depth));
+        depth.draw(
+                sorted,
+                p -> {
+                    p.set("view", view);
+                    p.set("flatten", LIGHT.x, LIGHT.y, LIGHT.z);
+                    p.set("table", 0f);
+                },
+                GpuMesh::drawFaces);
         glBindVertexArray(empty);
         blur.use();
         blur.set("picture", 0);
@@ -192,8 +225,21 @@ public final class MachineRenderer implements AutoCloseable {
         }
     }
 
+    /** Bare paper, and the shadow only where there is one. */
     private void paper(Shot shot) {
+        int c = shot.palette.paper;
+        glClearColor(red(c), green(c), blue(c), 1);
+        glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
         glDisable(GL_DEPTH_TEST);
+        glEnable(GL_SCISSOR_TEST);
+        float rim = (float) (40 * Math.max(0.6, shot.u));
+        int x = Math.max(0, (int) (shadows.left - rim));
+        int y = Math.max(0, (int) (shadows.bottom - rim));
+        glScissor(
+                x,
+                y,
+                Math.max(0, (int) (shadows.right + rim) - x),
+                Math.max(0, (int) (shadows.top + rim) - y));
         glBindVertexArray(empty);
         table.use();
         table.set("picture", 0);
@@ -205,37 +251,38 @@ public final class MachineRenderer implements AutoCloseable {
                 "shade",
                 (lightTheme ? 0.17f : shot.view.above ? 0.28f : 0.42f) * (1 - 0.7f * pale));
         glDrawArrays(GL_TRIANGLES, 0, 3);
+        glDisable(GL_SCISSOR_TEST);
         glEnable(GL_DEPTH_TEST);
     }
 
     private void solids(Shot shot, Matrix4f view) {
-        solid.use();
-        solid.set("view", view);
-        solid.set("light", light);
-        boolean lightTheme = !shot.palette.dark();
-        float[] materials = new float[16 * 3];
         for (Zone zone : Zone.values()) {
-            int c = shot.palette.material(zone.material);
-            put(materials, zone.ordinal() * 3, c);
+            put(materials, zone.ordinal() * 3, shot.palette.material(zone.material));
         }
-        solid.setVec3Array("materials", materials);
-        colour(solid, "edge", lightTheme ? shot.palette.material("edge") : 0x0B0D10);
-        colour(solid, "paper", shot.palette.paper);
-        solid.set(
-                "warm",
-                lightTheme ? 0.815f : 0.62f,
-                lightTheme ? 0.80f : 0.62f,
-                lightTheme ? 0.77f : 0.64f);
-        solid.set("shade", lightTheme ? 0.20f : 0.38f);
-        solid.set("pale", pale);
-        solid.set("ink", 1);
-        solid.set("shadow", 2);
         ink(shot).bind(1);
         shadow.bindTexture(2);
         glEnable(GL_POLYGON_OFFSET_FILL);
         glPolygonOffset(1, 1);
-        meshes.forEach(m -> m.drawFaces(solid));
+        solid.draw(sorted, p -> solid(p, shot, view), GpuMesh::drawFaces);
         glDisable(GL_POLYGON_OFFSET_FILL);
+    }
+
+    private void solid(Program p, Shot shot, Matrix4f view) {
+        boolean lightTheme = !shot.palette.dark();
+        p.set("view", view);
+        p.set("light", light);
+        p.setVec3Array("materials", materials);
+        colour(p, "edge", lightTheme ? shot.palette.material("edge") : 0x0B0D10);
+        colour(p, "paper", shot.palette.paper);
+        p.set(
+                "warm",
+                lightTheme ? 0.815f : 0.62f,
+                lightTheme ? 0.80f : 0.62f,
+                lightTheme ? 0.77f : 0.64f);
+        p.set("shade", lightTheme ? 0.20f : 0.38f);
+        p.set("pale", pale);
+        p.set("ink", 1);
+        p.set("shadow", 2);
     }
 
     private InkScale ink(Shot shot) {
@@ -253,22 +300,24 @@ public final class MachineRenderer implements AutoCloseable {
         glBlendFuncSeparate(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA, GL_ZERO, GL_ONE);
         glDepthMask(false);
         glDisable(GL_CULL_FACE);
-        line.use();
-        line.set("view", view);
+        line.draw(sorted, p -> line(p, shot, view, target), GpuMesh::drawLines);
+        glDepthMask(true);
+    }
+
+    private void line(Program p, Shot shot, Matrix4f view, Target target) {
+        p.set("view", view);
         var away = shot.view.away();
-        line.set("away", (float) away.x(), (float) away.y(), (float) away.z());
-        line.set("size", target.width, target.height);
+        p.set("away", (float) away.x(), (float) away.y(), (float) away.z());
+        p.set("size", target.width, target.height);
         float k = (float) Math.max(0.8, shot.u);
-        line.set("widths[0]", 1.15f * k);
-        line.set("widths[1]", 0.8f * k);
-        line.set("pull", (float) (PULL / shot.reach));
+        p.set("widths[0]", 1.15f * k);
+        p.set("widths[1]", 0.8f * k);
+        p.set("pull", (float) (PULL / shot.reach));
         boolean lightTheme = !shot.palette.dark();
         int edge = shot.palette.material("edge");
         float alpha = (lightTheme ? 0.86f : 0.50f) * (1 - 0.65f * pale);
-        line.set("ink", red(edge), green(edge), blue(edge), alpha);
-        colour(line, "pine", shot.palette.pine);
-        meshes.forEach(m -> m.drawLines(line));
-        glDepthMask(true);
+        p.set("ink", red(edge), green(edge), blue(edge), alpha);
+        colour(p, "pine", shot.palette.pine);
     }
 
     /**
@@ -277,7 +326,7 @@ public final class MachineRenderer implements AutoCloseable {
      * @param x from the left
      * @param y from above
      */
-    public int pick(View view, int width, int height, double reach, int x, int y) {
+    public int pick(View seen, int width, int height, double reach, int x, int y) {
         if (x < 0 || y < 0 || x >= width || y >= height) {
             return 0;
         }
@@ -292,10 +341,16 @@ public final class MachineRenderer implements AutoCloseable {
         glScissor(x - 2, fromBelow - 2, 5, 5);
         glClearBufferuiv(GL_COLOR, 0, new int[] {0, 0, 0, 0});
         glClear(GL_DEPTH_BUFFER_BIT);
-        ids.use();
-        ids.set("view", view.matrix(width, height, reach));
-        ids.set("light", light);
-        meshes.forEach(m -> m.drawFaces(ids));
+        if (ids == null) {
+            ids = new Family("solid", "id", Family.Variants.COIL_ONLY);
+        }
+        ids.draw(
+                sorted,
+                p -> {
+                    p.set("view", seen.matrix(width, height, reach));
+                    p.set("light", light);
+                },
+                GpuMesh::drawFaces);
         glBindVertexArray(0);
         glDisable(GL_SCISSOR_TEST);
         return idTarget.readId(x, fromBelow);
@@ -332,9 +387,14 @@ public final class MachineRenderer implements AutoCloseable {
                             pair[0].close();
                             pair[1].close();
                         });
-        for (Program p : List.of(solid, line, depth, blur, table, ids)) {
-            p.close();
+        for (Family f : List.of(solid, line, depth)) {
+            f.close();
         }
+        if (ids != null) {
+            ids.close();
+        }
+        blur.close();
+        table.close();
         shadow.close();
         closeIf(samples);
         closeIf(tableShadow);

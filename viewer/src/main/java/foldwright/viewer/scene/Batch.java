@@ -21,10 +21,14 @@ public final class Batch {
     /** Whether it is drawn; a hidden one costs nothing. */
     public boolean shown = true;
 
+    /** Least and greatest coordinates of the mesh, x, y, z, x, y, z [m]; of no use for coils. */
+    public final float[] bounds;
+
     public Batch(Mesh mesh, int count) {
         this.mesh = mesh;
         this.count = count;
         data = new float[count * FLOATS];
+        bounds = mesh.bounds();
     }
 
     /** Moves all records along x [m] and takes their ids away, for a machine beside another. */

@@ -44,6 +44,19 @@ public final class Hits {
         all.add(new Hit(kind, index, x, y, width, height));
     }
 
+    void addAll(List<Hit> hits) {
+        all.addAll(hits);
+    }
+
+    int count() {
+        return all.size();
+    }
+
+    /** What was added since there were so many. */
+    List<Hit> since(int count) {
+        return List.copyOf(all.subList(count, all.size()));
+    }
+
     void clear() {
         all.clear();
     }

@@ -56,6 +56,20 @@ final class PlotPainter {
         x = new Scale(low, end, at.plotLeft(), at.plotRight());
     }
 
+    /** Whether {@link #draw} would give the same picture. */
+    boolean shows(PlotPainter other) {
+        return plot == other.plot
+                && second == other.second
+                && top == other.top
+                && bottom == other.bottom
+                && nearTab(ruleWords()) == other.nearTab(ruleWords());
+    }
+
+    /** Where the words of the rule stand. */
+    private double ruleWords() {
+        return top + at.of(22, 18);
+    }
+
     private static double finiteMax(Series s) {
         double most = 0;
         for (int i = 0; i < s.size(); i++) {
@@ -209,7 +223,7 @@ final class PlotPainter {
         Lettering look = pen.tick(pen.palette.ink2).over(pen.palette.paper);
         String words = "rule " + Numerals.given(limit.holdsFrom()) + "×";
         double w = pen.canvas.width(look, words);
-        double y = top + at.of(22, 18);
+        double y = ruleWords();
         double need = px(plot.needed().over(h, scale.value(y)));
         if (px - at.of(6, 4) - w > need + 4 && !nearTab(y)) {
             pen.canvas.text(look, px - at.of(6, 4), y, words, Align.RIGHT);

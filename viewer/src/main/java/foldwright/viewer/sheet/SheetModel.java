@@ -110,6 +110,15 @@ public record SheetModel(
         public Answer of(Question question) {
             return answers.get(question.ordinal());
         }
+
+        /** Whether the same checks are shown. */
+        boolean shows(Cards other) {
+            boolean same = open == other.open && answers.size() == other.answers.size();
+            for (int i = 0; same && i < answers.size(); i++) {
+                same = answers.get(i).shows(other.answers.get(i));
+            }
+            return same;
+        }
     }
 
     /**
@@ -122,6 +131,15 @@ public record SheetModel(
     public record Answer(Question question, List<Check> checks, String waiting) {
         public Answer {
             checks = List.copyOf(checks);
+        }
+
+        /** Whether these are the very same checks. */
+        boolean shows(Answer other) {
+            boolean same = checks.size() == other.checks.size() && waiting.equals(other.waiting);
+            for (int i = 0; same && i < checks.size(); i++) {
+                same = checks.get(i) == other.checks.get(i);
+            }
+            return same;
         }
 
         /** The check it speaks with: its worst, or its first where all hold, as in the report. */

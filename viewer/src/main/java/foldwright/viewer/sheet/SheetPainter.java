@@ -3,6 +3,7 @@ package foldwright.viewer.sheet;
 
 import foldwright.report.plot.Scale;
 import foldwright.study.Numerals;
+import foldwright.viewer.gl.Target;
 import foldwright.viewer.paint.Canvas;
 import foldwright.viewer.paint.Lettering;
 import foldwright.viewer.render.View;
@@ -13,8 +14,9 @@ import java.util.List;
 import java.util.Optional;
 
 /** Draws the whole sheet over a finished machine picture. */
-public final class SheetPainter {
+public final class SheetPainter implements AutoCloseable {
     private final Hits hits = new Hits();
+    private final Kept kept = new Kept();
 
     /** What the sheet is drawn from besides its model. */
     public record Scene(MachineScene machine, TableView table, View view, Marks marks) {}
@@ -101,9 +103,19 @@ public final class SheetPainter {
     }
 
     /** Draws; the canvas has begun and is finished by the caller. */
-    public void draw(Canvas canvas, Layout layout, Palette palette, SheetModel model, Scene scene) {
+    void draw(
+            Target sheet,
+            Kept.Clear clear,
+            Canvas canvas,
+            Layout layout,
+            Palette palette,
+            SheetModel model,
+            Scene scene) {
         hits.clear();
         Pen pen = new Pen(canvas, layout, palette);
+        kept.begin(sheet, canvas, pen, hits, clear);
+        cards(pen, model);
+        rules(pen, model);
         TablePainter table = new TablePainter(pen, scene.table, scene.view, scene.machine);
         table.outline(model.notes().box());
         if (scene.machine.ground() == Ground.GRID) {
@@ -121,8 +133,31 @@ public final class SheetPainter {
             heightScale(pen, model, scene, table);
         }
         run.ifPresent(r -> new ClockPainter(pen, hits).draw(r.clock()));
-        new CardPainter(pen, model.cards(), hits).draw(model.notes().keys());
-        new RulePainter(pen, hits).draw(model.rules(), model.notes());
+    }
+
+    private void cards(Pen pen, SheetModel model) {
+        Layout at = pen.at;
+        kept.draw(
+                Kept.Area.CARDS,
+                Kept.Box.between(at.cardsLeft() - at.of(22, 16), 0, at.width, at.height),
+                model,
+                (a, b) -> a.cards().shows(b.cards()) && a.notes().keys().equals(b.notes().keys()),
+                () -> new CardPainter(pen, model.cards(), hits).draw(model.notes().keys()));
+    }
+
+    private void rules(Pen pen, SheetModel model) {
+        Layout at = pen.at;
+        kept.draw(
+                Kept.Area.RULES,
+                Kept.Box.between(0, at.rulesTop() - 1, at.cardsLeft() - at.of(24, 17), at.height),
+                model,
+                (a, b) -> a.rules().equals(b.rules()) && a.notes().equals(b.notes()),
+                () -> new RulePainter(pen, hits).draw(model.rules(), model.notes()));
+    }
+
+    @Override
+    public void close() {
+        kept.close();
     }
 
     private static void loads(Pen pen, Scene scene) {
@@ -152,7 +187,17 @@ public final class SheetPainter {
                             model.playing().isPresent()
                                     ? PlotPainter.Second.RINGS
                                     : PlotPainter.Second.DASHED);
-            plot.draw();
+            PlotPainter drawn = plot;
+            kept.draw(
+                    Kept.Area.PLOT,
+                    Kept.Box.between(
+                            layout.plotLeft() - layout.of(6, 4),
+                            heights.at(model.travel().top()) - layout.of(100, 76),
+                            layout.cardsLeft() - layout.of(24, 17),
+                            heights.at(model.travel().flat()) + layout.of(50, 38)),
+                    plot,
+                    PlotPainter::shows,
+                    drawn::draw);
             curve = plot.curveAt(model.travel().height());
         }
         model.playing().ifPresent(r -> new MarkPainter(pen).draw(r, heights));

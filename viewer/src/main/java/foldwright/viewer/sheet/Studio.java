@@ -171,6 +171,13 @@ public final class Studio implements AutoCloseable {
         machineLayer.copyTo(sheet);
         canvas.begin(sheet, layout.u);
         painter.draw(
+                sheet,
+                box ->
+                        renderer.clearOf(
+                                box.x(),
+                                layout.height - box.y() - box.height(),
+                                box.x() + box.width(),
+                                layout.height - box.y()),
                 canvas,
                 layout,
                 Palette.of(look.theme()),
@@ -233,6 +240,7 @@ public final class Studio implements AutoCloseable {
         GL20C.glUseProgram(0);
         closeTargets();
         canvas.close();
+        painter.close();
         renderer.close();
     }
 }

@@ -15,18 +15,19 @@ out float halfWidth;
 flat out float pointed;
 flat out float strength;
 void main() {
-    vec3 p0, p1, n0, n1;
-    if (coil.x > 0.0) {
-        p0 = toWorld(coilPlace(from.x, from.y, extra.y));
-        p1 = toWorld(coilPlace(to.x, to.y, extra.y));
-        n0 = turn(coilNormal(faceA.x, faceA.y));
-        n1 = turn(coilNormal(faceB.x, faceB.y));
-    } else {
-        p0 = toWorld(from);
-        p1 = toWorld(to);
-        n0 = turn(faceA);
-        n1 = turn(faceB);
-    }
+#ifdef COIL
+    const float thin = 0.62;
+    vec3 p0 = toWorld(coilPlace(from.x, from.y, extra.y));
+    vec3 p1 = toWorld(coilPlace(to.x, to.y, extra.y));
+    vec3 n0 = turn(coilNormal(faceA.x, faceA.y));
+    vec3 n1 = turn(coilNormal(faceB.x, faceB.y));
+#else
+    const float thin = 1.0;
+    vec3 p0 = toWorld(from);
+    vec3 p1 = toWorld(to);
+    vec3 n0 = turn(faceA);
+    vec3 n1 = turn(faceB);
+#endif
     float a = dot(n0, away);
     float b = dot(n1, away);
     bool silhouette = a * b <= 0.0;
@@ -47,7 +48,7 @@ void main() {
     float len = length(dir);
     dir = len > 1e-4 ? dir / len : vec2(1.0, 0.0);
     vec2 side = vec2(-dir.y, dir.x);
-    halfWidth = 0.5 * (silhouette ? widths[0] : widths[1]) * (pointed > 0.5 ? 2.0 : 1.0) * (coil.x > 0.0 ? 0.62 : 1.0);
+    halfWidth = 0.5 * (silhouette ? widths[0] : widths[1]) * (pointed > 0.5 ? 2.0 : 1.0) * thin;
     float reach = halfWidth + 0.75;
     bool end = corner > 1.5;
     across = (corner == 0.0 || corner == 3.0) ? -reach : reach;

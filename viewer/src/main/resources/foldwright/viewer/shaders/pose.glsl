@@ -1,5 +1,4 @@
-// Vertex and instance data, and the coil that closes. A plain mesh has coil.x = 0.
-uniform vec4 coil;      // turns in all, mean radius below, above, wire radius [m]
+// Vertex and instance data, and (COIL) the coil that closes.
 
 layout(location = 3) in vec4 row0;
 layout(location = 4) in vec4 row1;
@@ -17,6 +16,9 @@ vec3 toWorld(vec3 p) {
 vec3 turn(vec3 n) {
     return vec3(dot(row0.xyz, n), dot(row1.xyz, n), dot(row2.xyz, n));
 }
+
+#ifdef COIL
+uniform vec4 coil;      // turns in all, mean radius below, above, wire radius [m]
 
 vec3 coilNormal(float way, float round) {
     float angle = 6.2831853 * coil.x * way;
@@ -54,3 +56,4 @@ vec3 coilPlace(float way, float round, float height) {
     float angle = 6.2831853 * turns;
     return vec3(radius * cos(angle), radius * sin(angle), z) + coil.w * coilNormal(way, round);
 }
+#endif

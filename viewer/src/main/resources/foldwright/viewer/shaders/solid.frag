@@ -45,6 +45,7 @@ void main() {
     bool loaded = takes && carried.y >= 0.0;
     vec3 base = own.a > 0.5 ? own.rgb : materials[zone];
     float line = 0.0;
+#ifdef PATTERN
     if (zone == THREAD) {
         float cycles = local.x / more.z - atan(local.z, local.y) / 6.2831853;
         line = stripes(cycles, fwidth(local.x / more.z)) * (loaded ? 0.35 : 0.55);
@@ -54,6 +55,7 @@ void main() {
     } else if (zone == RIM) {
         line = stripes(atan(local.y, local.x) / 6.2831853 * more.z, fwidth(local.x) / 0.001) * 0.4;
     }
+#endif
     vec3 c;
     if (loaded) {
         float value = along < carried.w

@@ -4,9 +4,17 @@ layout(location = 1) in vec3 normal;
 layout(location = 2) in vec2 tag;      // zone, way along
 
 vec3 solidPlace() {
-    return coil.x > 0.0 ? toWorld(coilPlace(place.x, place.y, extra.y)) : toWorld(place);
+#ifdef COIL
+    return toWorld(coilPlace(place.x, place.y, extra.y));
+#else
+    return toWorld(place);
+#endif
 }
 
 vec3 solidNormal() {
-    return turn(coil.x > 0.0 ? coilNormal(place.x, place.y) : normal);
+#ifdef COIL
+    return turn(coilNormal(place.x, place.y));
+#else
+    return turn(normal);
+#endif
 }
