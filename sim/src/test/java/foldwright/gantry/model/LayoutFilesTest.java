@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Layouts are files: four known ones and one invented run from their files alone. */
 class LayoutFilesTest {
-    private static final String RESOURCES = "src/test/resources/layouts/";
+    private static final String RESOURCES = "../scenes/gantry-";
 
     private static GantryModel read(String file) throws Exception {
         return GantryAssembly.of(MachineFile.read(Path.of(file)).machine().gantry().orElseThrow());

@@ -28,7 +28,9 @@ class SceneRoutesTest {
         "van-bench, 1, 1, 1, 1",
         "class-plotter, 1, 1, 1, 1",
         "class-plotter-skews, 1, 1, 1, 1",
-        "field-printer, 0, 1, 1, 0"
+        "field-printer, 0, 1, 1, 0",
+        "gantry-one-end, 0, 1, 1, 0",
+        "gantry-riding-motors, 0, 1, 1, 0"
     })
     void routesAreConsistentAndMoveTheTool(String scene, double x1, double y1, double x2, double y2)
             throws BadMachineFile {
