@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
 import foldwright.machine.file.NearestWord;
@@ -70,8 +71,11 @@ final class RunReader {
             throw new BadRunFile(
                     name
                             + place
-                            + ": found a text that is cut short or no JSON: "
-                            + firstLine(e.getOriginalMessage()));
+                            + ": "
+                            + (e instanceof JsonEOFException
+                                    ? "the file ends in the middle of it; is it cut short?"
+                                    : "found what is no JSON (or is the file cut short?): "
+                                            + firstLine(e.getOriginalMessage())));
         } catch (NoSuchFileException e) {
             throw new BadRunFile(name + ": no such file");
         } catch (IOException e) {
