@@ -104,11 +104,17 @@ final class CardPainter {
         String where = where(answer.question(), answer.worst().get());
         if (at.small) {
             pen.canvas.text(
-                    caption, x, top + at.of(0, 75), pen.fit(caption, where, at.cardsRight() - x));
+                    caption,
+                    x,
+                    top + at.of(0, 75),
+                    pen.clauses(caption, where, at.cardsRight() - x));
         } else {
             double cx = x + w + at.of(9, 7);
             pen.canvas.text(
-                    caption, cx, top + at.of(95, 0), pen.fit(caption, where, at.cardsRight() - cx));
+                    caption,
+                    cx,
+                    top + at.of(95, 0),
+                    pen.clauses(caption, where, at.cardsRight() - cx));
         }
         bar(outcome, x, at.cardsRight(), top + at.of(117, 86), at.of(5, 3.5));
         barLabels(outcome, x, top + at.of(137, 107));
@@ -230,7 +236,7 @@ final class CardPainter {
             Lettering second = pen.text(pen.palette.ink2);
             String line = where(answer.question(), answer.worst().get());
             pen.canvas.text(
-                    second, x, top + at.of(98, 69), pen.fit(second, line, at.cardsRight() - x));
+                    second, x, top + at.of(98, 69), pen.clauses(second, line, at.cardsRight() - x));
             double from = at.right(1760, 1173);
             if (x + w + at.of(110, 80) < from && Double.isFinite(outcome.margin())) {
                 bar(outcome, from, at.cardsRight(), top + at.of(71, 47), at.of(5, 3.5));

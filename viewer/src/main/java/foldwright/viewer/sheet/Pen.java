@@ -75,6 +75,17 @@ final class Pen {
         }
     }
 
+    /** Whole clauses that fit, the last ones left out; cut where even the first is too long. */
+    String clauses(Lettering look, String text, double room) {
+        String kept = text;
+        int comma = kept.lastIndexOf(", ");
+        while (comma > 0 && canvas.width(look, kept) > room) {
+            kept = kept.substring(0, comma);
+            comma = kept.lastIndexOf(", ");
+        }
+        return fit(look, kept, room);
+    }
+
     /** The text, cut to fit. */
     String fit(Lettering look, String text, double room) {
         return canvas.fonts().fit(look.typeface(), look.em(), text, (float) room);
