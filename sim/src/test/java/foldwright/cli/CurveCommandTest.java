@@ -51,6 +51,7 @@ class CurveCommandTest {
         Terminal.Result result = Terminal.run("curve", "../scenes/van-bench-binds.json");
         assertThat(result.exit()).isEqualTo(ExitCode.FAILS);
         assertThat(result.out()).containsPattern("stalls\\s+everywhere\\s+below\\s+99\u00a0mm");
-        assertThat(result.err()).isEmpty();
+        // Progress may be told on a slow machine.
+        assertThat(result.err()).doesNotContain("foldwright:");
     }
 }

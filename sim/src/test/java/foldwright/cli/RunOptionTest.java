@@ -24,7 +24,8 @@ class RunOptionTest {
                         "../scenes/class-plotter.nc",
                         "--run",
                         file.toString());
-        assertThat(result.err()).isEmpty();
+        // Progress may be told on a slow machine.
+        assertThat(result.err()).doesNotContain("foldwright:");
         Run run = RunFile.read(file);
         assertThat(run.kind()).isEqualTo(RunKind.REPLAY);
         // Twelve corners, 980 mm, and a circle of 80 mm: the last move stands in line 21.
