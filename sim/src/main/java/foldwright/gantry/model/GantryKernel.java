@@ -17,7 +17,7 @@ import foldwright.gantry.route.RouteCheck;
  * sticks.
  *
  * <p>Left out: changes of strand direction with skew (under 0.05 % of forces at 1 mrad), waves
- * along the belts (their mass rides on carriage and bridge, see {@link IdlerLoad}).
+ * along the belts and the mass of the belts themselves.
  *
  * <p>One call of {@link #evaluate} and one of {@link #advance} make a step; between them positions,
  * tensions and forces belong to the same instant. No allocation in either. Stable while the highest
