@@ -3,7 +3,6 @@ package foldwright.cli;
 
 import foldwright.machine.file.NearestWord;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -48,8 +47,10 @@ public final class Foldwright implements Runnable {
     /** Every command of this module; the viewer adds its own before it runs them. */
     public static CommandLine commandLine() {
         CommandLine line = new CommandLine(new Foldwright());
-        line.setOut(new PrintWriter(utf8(System.out), true));
-        line.setErr(new PrintWriter(utf8(System.err), true));
+        StandardStream out = StandardStream.out();
+        line.setOut(new PrintWriter(out, true));
+        line.setErr(new PrintWriter(StandardStream.err(), true));
+        line.setExecutionStrategy(parsed -> run(parsed, out));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(100);
         line.setParameterExceptionHandler(Foldwright::misused);
@@ -63,8 +64,16 @@ public final class Foldwright implements Runnable {
         command.getCommandSpec().mixinStandardHelpOptions(true);
     }
 
-    private static java.io.Writer utf8(java.io.PrintStream stream) {
-        return new java.io.OutputStreamWriter(stream, StandardCharsets.UTF_8);
+    /** Runs a command; a result that nobody could keep is no result. */
+    private static int run(CommandLine.ParseResult parsed, StandardStream out) {
+        int exit = new CommandLine.RunLast().execute(parsed);
+        CommandLine line = parsed.commandSpec().commandLine();
+        line.getOut().flush();
+        if (out.trouble().isEmpty()) {
+            return exit;
+        }
+        line.getErr().println("foldwright: standard output: " + out.trouble().get());
+        return ExitCode.BAD_INPUT;
     }
 
     @Override

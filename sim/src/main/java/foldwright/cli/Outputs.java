@@ -29,6 +29,10 @@ final class Outputs {
         if (Files.isDirectory(file)) {
             throw new BadInput(file + ": is a folder; a file name is needed");
         }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new BadInput(
+                    file + ": is a device or a pipe; allowed: the name of an ordinary file");
+        }
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             throw new BadInput(file + ": there is no folder " + folder);
@@ -44,9 +48,28 @@ final class Outputs {
         while (at != null && !Files.exists(at)) {
             at = at.getParent();
         }
-        if (at == null || !Files.isDirectory(at) || !Files.isWritable(at)) {
+        if (at != null && !Files.isDirectory(at)) {
+            throw new BadInput(
+                    folder
+                            + ": "
+                            + (at.equals(folder.toAbsolutePath()) ? "" : at + " ")
+                            + "is a file; the name of a folder is needed");
+        }
+        if (at == null || !Files.isWritable(at)) {
             throw new BadInput(folder + ": may not be written (" + at + ")");
         }
+    }
+
+    /**
+     * Where a file really is: a link stays and what it points to is replaced. Moving a file onto a
+     * device would put a plain file in its place, so that is refused.
+     */
+    static Path place(Path file) throws IOException {
+        if (!Files.exists(file)) {
+            return file;
+        }
+        check(file);
+        return file.toRealPath();
     }
 
     /** Writes all files; either all are in place afterwards or none was touched. */
@@ -57,7 +80,7 @@ final class Outputs {
         Path now = null;
         try {
             for (Map.Entry<Path, byte[]> entry : waiting.entrySet()) {
-                now = entry.getKey();
+                now = place(entry.getKey());
                 Path folder = now.toAbsolutePath().getParent();
                 Files.createDirectories(folder);
                 Path temporary = Files.createTempFile(folder, "." + now.getFileName(), ".part");

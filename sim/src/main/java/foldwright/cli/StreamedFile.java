@@ -18,14 +18,14 @@ final class StreamedFile implements AutoCloseable {
     private final BufferedWriter out;
     private final Thread sweep;
 
-    StreamedFile(Path file) {
-        this.file = file;
+    StreamedFile(Path asked) {
         try {
+            file = Outputs.place(asked);
             Path folder = file.toAbsolutePath().getParent();
             beside = Files.createTempFile(folder, "." + file.getFileName(), ".part");
             out = Files.newBufferedWriter(beside, StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new BadInput(file + ": cannot be written: " + Outputs.reason(e));
+            throw new BadInput(asked + ": cannot be written: " + Outputs.reason(e));
         }
         sweep = new Thread(() -> beside.toFile().delete());
         Runtime.getRuntime().addShutdownHook(sweep);

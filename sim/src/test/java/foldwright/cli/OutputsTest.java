@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class OutputsTest {
@@ -57,5 +59,48 @@ class OutputsTest {
         assertThatThrownBy(() -> Outputs.check(folder)).hasMessageContaining("is a folder");
         assertThatThrownBy(() -> Outputs.check(folder.resolve("nowhere/a.csv")))
                 .hasMessageContaining("there is no folder");
+    }
+
+    @Test
+    void aLinkStaysAndItsFileIsReplaced() throws IOException {
+        Path file = Files.writeString(folder.resolve("real.csv"), "old");
+        Path link = Files.createSymbolicLink(folder.resolve("link.csv"), file);
+        Outputs outputs = new Outputs();
+        outputs.add(link, "new");
+        outputs.write();
+        assertThat(link).isSymbolicLink();
+        assertThat(file).hasContent("new");
+        try (StreamedFile streamed = new StreamedFile(link)) {
+            streamed.write("newer");
+            streamed.keep();
+        }
+        assertThat(link).isSymbolicLink();
+        assertThat(file).hasContent("newer");
+    }
+
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void aPipeIsNotReplacedByAFile() throws Exception {
+        Path pipe = folder.resolve("pipe");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+        Outputs outputs = new Outputs();
+        outputs.add(pipe, "1");
+        assertThatThrownBy(() -> Outputs.check(pipe)).hasMessageContaining("a device or a pipe");
+        assertThatThrownBy(outputs::write).hasMessageContaining("a device or a pipe");
+        assertThatThrownBy(() -> new StreamedFile(pipe)).hasMessageContaining("a device or a pipe");
+        assertThat(Files.isRegularFile(pipe)).isFalse();
+    }
+
+    @Test
+    void aFileInPlaceOfAFolderIsNamed() throws IOException {
+        Path file = Files.writeString(folder.resolve("a.json"), "");
+        assertThatThrownBy(() -> Outputs.checkFolder(file))
+                .hasMessage(file + ": is a file; the name of a folder is needed");
+        assertThatThrownBy(() -> Outputs.checkFolder(file.resolve("below")))
+                .hasMessage(
+                        file.resolve("below")
+                                + ": "
+                                + file
+                                + " is a file; the name of a folder is needed");
     }
 }
