@@ -29,7 +29,8 @@ public final class WholeFile {
      *
      * @throws IOException if they cannot be written; then nothing has changed
      */
-    public static void write(Path file, byte[] bytes) throws IOException {
+    public static void write(Path asked, byte[] bytes) throws IOException {
+        Path file = place(asked);
         Path beside = beside(file, bytes);
         try {
             Files.move(
@@ -60,6 +61,23 @@ public final class WholeFile {
         } finally {
             Files.deleteIfExists(beside);
         }
+    }
+
+    /**
+     * Where a file really is: a link stays and what it points to is replaced.
+     *
+     * @throws IOException if something stands there that is no ordinary file: moving a file onto a
+     *     device or a pipe would put a plain file in its place
+     */
+    public static Path place(Path file) throws IOException {
+        if (!Files.exists(file)) {
+            return file;
+        }
+        if (!Files.isRegularFile(file)) {
+            throw new IOException(
+                    file + " is no ordinary file; allowed: the name of an ordinary file");
+        }
+        return file.toRealPath();
     }
 
     private static Path beside(Path file, byte[] bytes) throws IOException {

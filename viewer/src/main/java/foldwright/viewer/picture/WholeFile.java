@@ -34,7 +34,8 @@ public final class WholeFile {
     }
 
     /** The same for writers that open the file themselves. */
-    public static void writeNamed(Path file, NamedFiller filler) throws IOException {
+    public static void writeNamed(Path asked, NamedFiller filler) throws IOException {
+        Path file = foldwright.machine.file.WholeFile.place(asked);
         Path folder = file.toAbsolutePath().getParent();
         Files.createDirectories(folder);
         // Not a temporary file of the platform: that one would be readable by its owner only.

@@ -21,9 +21,11 @@ import foldwright.viewer.window.CannotOpenException;
 import foldwright.viewer.window.WindowApp;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -182,6 +184,16 @@ public final class WatchCommand implements Callable<Integer> {
     private Optional<String> refusal() {
         if (over != null && beside != null) {
             return Optional.of("found both --over and --beside, allowed: one of them");
+        }
+        Optional<Path> occupied =
+                Stream.of(still, film, glb)
+                        .filter(f -> f != null && Files.exists(f) && !Files.isRegularFile(f))
+                        .findFirst();
+        if (occupied.isPresent()) {
+            return Optional.of(
+                    occupied.get()
+                            + ": is a folder, a device or a pipe; allowed: the name of an ordinary"
+                            + " file");
         }
         if (film != null && !Film.canWrite(film)) {
             return Optional.of(
