@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
+import foldwright.machine.file.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -29,7 +28,7 @@ final class Outputs {
         if (Files.isDirectory(file)) {
             throw new BadInput(file + ": is a folder; a file name is needed");
         }
-        if (Files.exists(file) && !Files.isRegularFile(file)) {
+        if (WholeFile.occupied(file)) {
             throw new BadInput(
                     file + ": is a device or a pipe; allowed: the name of an ordinary file");
         }
@@ -65,11 +64,10 @@ final class Outputs {
      * device would put a plain file in its place, so that is refused.
      */
     static Path place(Path file) throws IOException {
-        if (!Files.exists(file)) {
-            return file;
+        if (Files.exists(file)) {
+            check(file);
         }
-        check(file);
-        return file.toRealPath();
+        return WholeFile.place(file);
     }
 
     /** Writes all files; either all are in place afterwards or none was touched. */
@@ -90,7 +88,7 @@ final class Outputs {
             }
             for (Map.Entry<Path, Path> entry : beside.entrySet()) {
                 now = entry.getKey();
-                move(entry.getValue(), now);
+                WholeFile.move(entry.getValue(), now);
             }
         } catch (IOException e) {
             beside.values().forEach(Outputs::remove);
@@ -107,15 +105,6 @@ final class Outputs {
         if (!f.setReadable(true, false)) {
             // Some file systems have no such rights; the file then keeps what it was given.
             return;
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(
-                    from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
+import foldwright.machine.file.WholeFile;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
 /**
  * A text file that is written while a run goes on and appears only when it is complete. Closing it
@@ -45,11 +45,7 @@ final class StreamedFile implements AutoCloseable {
         try {
             out.close();
             Outputs.openToAll(beside);
-            Files.move(
-                    beside,
-                    file,
-                    StandardCopyOption.ATOMIC_MOVE,
-                    StandardCopyOption.REPLACE_EXISTING);
+            WholeFile.move(beside, file);
         } catch (IOException e) {
             throw new BadInput(file + ": cannot be written: " + Outputs.reason(e));
         }

@@ -33,6 +33,15 @@ public final class WholeFile {
         Path file = place(asked);
         Path beside = beside(file, bytes);
         try {
+            move(beside, file);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    /** Moves a complete file into its place at one blow, where the file system can. */
+    public static void move(Path beside, Path file) throws IOException {
+        try {
             Files.move(
                     beside,
                     file,
@@ -40,9 +49,12 @@ public final class WholeFile {
                     StandardCopyOption.REPLACE_EXISTING);
         } catch (AtomicMoveNotSupportedException e) {
             Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(beside);
         }
+    }
+
+    /** Whether a folder, a device or a pipe stands there, which no file may replace. */
+    public static boolean occupied(Path file) {
+        return Files.exists(file) && !Files.isRegularFile(file);
     }
 
     /**
@@ -70,14 +82,11 @@ public final class WholeFile {
      *     device or a pipe would put a plain file in its place
      */
     public static Path place(Path file) throws IOException {
-        if (!Files.exists(file)) {
-            return file;
-        }
-        if (!Files.isRegularFile(file)) {
+        if (occupied(file)) {
             throw new IOException(
                     file + " is no ordinary file; allowed: the name of an ordinary file");
         }
-        return file.toRealPath();
+        return Files.exists(file) ? file.toRealPath() : file;
     }
 
     private static Path beside(Path file, byte[] bytes) throws IOException {

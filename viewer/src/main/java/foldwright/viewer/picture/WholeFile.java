@@ -3,10 +3,8 @@ package foldwright.viewer.picture;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
 /** Writes a file that is complete or absent. */
 public final class WholeFile {
@@ -48,21 +46,9 @@ public final class WholeFile {
                                 + ".part");
         try {
             filler.fill(beside);
-            move(beside, file);
+            foldwright.machine.file.WholeFile.move(beside, file);
         } finally {
             Files.deleteIfExists(beside);
-        }
-    }
-
-    private static void move(Path beside, Path file) throws IOException {
-        try {
-            Files.move(
-                    beside,
-                    file,
-                    StandardCopyOption.ATOMIC_MOVE,
-                    StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 }

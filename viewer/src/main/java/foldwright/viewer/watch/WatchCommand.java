@@ -4,6 +4,7 @@ package foldwright.viewer.watch;
 import foldwright.cli.ExitCode;
 import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
+import foldwright.machine.file.WholeFile;
 import foldwright.report.draw.Theme;
 import foldwright.run.BadRunFile;
 import foldwright.run.RunKind;
@@ -21,7 +22,6 @@ import foldwright.viewer.window.CannotOpenException;
 import foldwright.viewer.window.WindowApp;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -187,7 +187,7 @@ public final class WatchCommand implements Callable<Integer> {
         }
         Optional<Path> occupied =
                 Stream.of(still, film, glb)
-                        .filter(f -> f != null && Files.exists(f) && !Files.isRegularFile(f))
+                        .filter(f -> f != null && WholeFile.occupied(f))
                         .findFirst();
         if (occupied.isPresent()) {
             return Optional.of(
