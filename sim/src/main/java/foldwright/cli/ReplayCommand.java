@@ -126,24 +126,29 @@ final class ReplayCommand implements Callable<Integer> {
                                 () ->
                                         new BadInput(
                                                 argument.file() + ": has no gantry to replay on"));
+        GantryModel model = SoundGantry.of(argument.file(), gantry);
         Optional<StreamedFile> rows = Optional.ofNullable(csv).map(StreamedFile::new);
         try (InputStream in = toolpath.open()) {
             ReplayTrace trace = new ReplayTrace(rows, rate);
             ReplayRecorder recorder = new ReplayRecorder();
             ReplayResult result =
-                    run(gantry, in, record.wanted() ? List.of(trace, recorder) : List.of(trace));
+                    run(
+                            model,
+                            gantry,
+                            in,
+                            record.wanted() ? List.of(trace, recorder) : List.of(trace));
             record.write(() -> recorder.run(file, toolpath.name(), result));
             rows.ifPresent(StreamedFile::keep);
             draw(machine, trace);
             chart(machine, result.map());
-            return report(machine, gantry, result);
+            return report(machine, model, result);
         } finally {
             rows.ifPresent(StreamedFile::close);
         }
     }
 
-    private ReplayResult run(Gantry gantry, InputStream in, List<ReplayListener> watching) {
-        GantryModel model = SoundGantry.of(argument.file(), gantry);
+    private ReplayResult run(
+            GantryModel model, Gantry gantry, InputStream in, List<ReplayListener> watching) {
         Replay replay = new Replay(model, ReplaySettings.usual(model.layout().travel()));
         Progress progress = new Progress(spec.commandLine().getErr());
         try {
@@ -227,7 +232,7 @@ final class ReplayCommand implements Callable<Integer> {
         outputs.write();
     }
 
-    private int report(Machine machine, Gantry gantry, ReplayResult result) throws IOException {
+    private int report(Machine machine, GantryModel model, ReplayResult result) throws IOException {
         Verdict skew = verdict(result.skew(), machine.limits().skew().orElse(Double.NaN));
         Verdict error = verdict(result.error(), machine.limits().toolError().orElse(Double.NaN));
         boolean broken =
@@ -235,9 +240,10 @@ final class ReplayCommand implements Callable<Integer> {
                         || result.events().toothJumps() != 0
                         || skew == Verdict.FAILS
                         || error == Verdict.FAILS;
-        GantryModel model = SoundGantry.of(argument.file(), gantry);
         Optional<SkewCauses> found =
-                causes ? SkewCauseWords.find(model, gantry, toolpath) : Optional.empty();
+                causes
+                        ? SkewCauseWords.find(model, machine.gantry().orElseThrow(), toolpath)
+                        : Optional.empty();
         if (json.wanted()) {
             json.print(spec, out -> ReplayJson.write(out, machine, toolpath, result, found));
         } else {

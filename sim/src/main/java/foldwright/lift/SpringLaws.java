@@ -18,7 +18,7 @@ import foldwright.machine.spring.TorsionAtFlat;
 import foldwright.machine.spring.TorsionCoil;
 
 /** Springs of the machine file as force laws over length or angle. */
-final class SpringLaws {
+public final class SpringLaws {
     private SpringLaws() {}
 
     /** Law of a spring that acts along a length. */
@@ -77,8 +77,8 @@ final class SpringLaws {
         return shear * d * d * d * d / (8 * m * m * m * c.activeCoils());
     }
 
-    /** Coils at a constant pitch over the free length, no dead ends. */
-    static ConicalSpring conical(ConicalCoil c) {
+    /** Coils at a constant pitch over the free length, less one dead coil at each end. */
+    public static ConicalSpring conical(ConicalCoil c) {
         return new ConicalSpring(
                 c.wire(),
                 c.smallDiameter(),

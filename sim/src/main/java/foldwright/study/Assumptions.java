@@ -64,12 +64,12 @@ final class Assumptions {
     /** The part a key belongs to: "drive.screw.nut.friction" is of the nut. */
     private static String part(String path) {
         String[] steps = path.replaceAll("\\[\\d+]", "").split("\\.");
-        String step = steps[Math.max(0, steps.length - 2)];
-        String word = step.equals("source") ? steps[steps.length - 1] : step;
-        if (step.equals("usual")) {
-            word = steps[Math.max(0, steps.length - 3)];
-        }
-        return words(word);
+        int owner = Math.max(0, steps.length - 2);
+        return switch (steps[owner]) {
+            case "source" -> words(steps[steps.length - 1]);
+            case "usual" -> words(steps[Math.max(0, owner - 1)]);
+            default -> words(steps[owner]);
+        };
     }
 
     private static String measure(String key) {

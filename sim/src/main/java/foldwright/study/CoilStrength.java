@@ -2,10 +2,10 @@
 package foldwright.study;
 
 import foldwright.elements.spring.CoilStress;
-import foldwright.elements.spring.ConicalSpring;
 import foldwright.elements.spring.CylindricalSpring;
 import foldwright.elements.spring.EndSeats;
 import foldwright.elements.spring.WireGrade;
+import foldwright.lift.SpringLaws;
 import foldwright.lift.SpringStroke;
 import foldwright.machine.spring.BetweenPoints;
 import foldwright.machine.spring.Coil;
@@ -67,7 +67,7 @@ final class CoilStrength {
             return Optional.of(new Wire(c.wire(), c.meanDiameter(), WireGrade.get(c.grade())));
         }
         if (law instanceof ConicalCoil c) {
-            double coil = cone(c).largestFreeDiameter(stroke.most());
+            double coil = SpringLaws.conical(c).largestFreeDiameter(stroke.most());
             return Optional.of(new Wire(c.wire(), coil, WireGrade.get(c.grade())));
         }
         RatedCoil c = (RatedCoil) law;
@@ -78,18 +78,6 @@ final class CoilStrength {
                                 c.meanDiameter().getAsDouble(),
                                 WireGrade.get(c.grade())))
                 : Optional.empty();
-    }
-
-    /** As in the lift's law: constant pitch over the free length, one dead coil at each end. */
-    private static ConicalSpring cone(ConicalCoil c) {
-        return new ConicalSpring(
-                c.wire(),
-                c.smallDiameter(),
-                c.largeDiameter(),
-                c.activeCoils(),
-                c.freeLength() - 2 * c.wire(),
-                2 * c.wire(),
-                WireGrade.get(c.grade()).shearModulus(c.wire()));
     }
 
     private Check stress(Wire w) {
@@ -127,6 +115,7 @@ final class CoilStrength {
                                 + outcome.required().text(),
                         isCone() ? CONE_SOURCE + ". " + SHEAR_SOURCE : SHEAR_SOURCE);
         return spring.check(
+                Question.ORDER,
                 "survive.coil",
                 "Wire of the springs: " + spring.name(),
                 finding,
@@ -143,7 +132,7 @@ final class CoilStrength {
         if (!(stroke.spring().law() instanceof ConicalCoil c)) {
             return "";
         }
-        double free = cone(c).freeCoils(stroke.most());
+        double free = SpringLaws.conical(c).freeCoils(stroke.most());
         return " There "
                 + Numerals.number(c.activeCoils() - free)
                 + " of its "
@@ -208,6 +197,7 @@ final class CoilStrength {
                         BOW_SOURCE);
         return Optional.of(
                 spring.check(
+                        Question.ORDER,
                         "survive.bow",
                         "Springs bowing out: " + spring.name(),
                         finding,

@@ -74,6 +74,11 @@ public record HeightPlot(
         }
     }
 
+    /** The same with one curve beside it. */
+    public HeightPlot with(Beside curve) {
+        return new HeightPlot(caption, height, needed, available, margin, layers, List.of(curve));
+    }
+
     /** Index of the smallest margin. */
     public int worst() {
         return margin.argMin();

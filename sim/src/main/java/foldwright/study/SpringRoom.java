@@ -51,7 +51,8 @@ final class SpringRoom {
                         + " and close solid at "
                         + outcome.required().text()
                         + ".";
-        return check(
+        return spring.check(
+                Question.FOLD,
                 "fold.solid",
                 "Coils closing: " + spring.name(),
                 finding,
@@ -107,7 +108,8 @@ final class SpringRoom {
                         + spring.load()
                         + " each"
                         + out();
-        return check(
+        return spring.check(
+                Question.FOLD,
                 "fold.stroke",
                 "Stroke of the gas springs: " + spring.name(),
                 finding,
@@ -149,22 +151,5 @@ final class SpringRoom {
         }
         limits.add("Rod, seal and tube are not judged: they are their maker's business.");
         return limits;
-    }
-
-    private static Check check(
-            String id,
-            String title,
-            String finding,
-            Outcome outcome,
-            HandCard hand,
-            List<String> limits) {
-        return new Check(
-                id,
-                Question.FOLD,
-                new Check.Text(title, Sentences.of(finding)),
-                outcome,
-                new Grounds(List.of(), hand, List.of(), List.of(), limits),
-                List.of(),
-                Optional.empty());
     }
 }

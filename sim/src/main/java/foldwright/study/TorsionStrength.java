@@ -106,6 +106,7 @@ final class TorsionStrength {
             limits.add("Binding on a mandrel is not judged: no guideDiameter is given.");
         }
         return spring.check(
+                Question.ORDER,
                 "survive.torsion",
                 "Wire of the springs: " + spring.name(),
                 finding,
@@ -132,6 +133,7 @@ final class TorsionStrength {
                         + outcome.required().text()
                         + ".";
         return spring.check(
+                Question.ORDER,
                 "survive.mandrel",
                 "Springs on their mandrel: " + spring.name(),
                 finding,

@@ -54,6 +54,7 @@ record WorkedSpring(Machine machine, SpringStroke stroke) {
                         SpringStrength.OWN_LIMIT,
                         place());
         return check(
+                Question.ORDER,
                 "survive.spring",
                 "Load of the springs: " + name(),
                 where() + " each of " + name() + " gives " + load() + ".",
@@ -69,7 +70,9 @@ record WorkedSpring(Machine machine, SpringStroke stroke) {
                                 + " is not judged: the machine file gives no wire and coils."));
     }
 
+    /** A check on these springs that answers a question. */
     Check check(
+            Question question,
             String id,
             String title,
             String finding,
@@ -78,7 +81,7 @@ record WorkedSpring(Machine machine, SpringStroke stroke) {
             List<String> limits) {
         return new Check(
                 id,
-                Question.ORDER,
+                question,
                 new Check.Text(title, Sentences.of(finding)),
                 outcome,
                 new Grounds(List.of(), hand, List.of(), List.of(), limits),

@@ -45,7 +45,7 @@ public final class AreaMap {
     /** Draws the map into the frame. */
     public static void draw(Surface on, Box outer, AreaPlot plot) {
         AreaMap map = new AreaMap(on, outer, plot);
-        map.titles(outer);
+        Frame.titles(on, plot.caption(), outer);
         map.cells();
         map.axes();
         map.largest();
@@ -54,15 +54,6 @@ public final class AreaMap {
 
     private Shown unit() {
         return plot.caption().unit();
-    }
-
-    private void titles(Box outer) {
-        on.text(
-                outer.x(),
-                outer.y() + 15,
-                plot.caption().title() + ", " + unit().symbol(),
-                type.title());
-        on.text(outer.x(), outer.y() + 32, plot.caption().subtitle(), type.subtitle());
     }
 
     private Box cell(int column, int row) {

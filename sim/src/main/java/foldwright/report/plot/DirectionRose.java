@@ -53,20 +53,11 @@ public final class DirectionRose {
     /** Draws the rose into the frame. */
     public static void draw(Surface on, Box outer, DirectionPlot plot) {
         DirectionRose rose = new DirectionRose(on, outer, plot);
-        rose.titles(outer);
+        Frame.titles(on, plot.caption(), outer);
         rose.rings();
         rose.polygon();
         rose.asked();
         rose.spokes();
-    }
-
-    private void titles(Box outer) {
-        on.text(
-                outer.x(),
-                outer.y() + 15,
-                plot.caption().title() + ", " + unit().symbol(),
-                type.title());
-        on.text(outer.x(), outer.y() + 32, plot.caption().subtitle(), type.subtitle());
     }
 
     private double out(double si) {

@@ -41,6 +41,12 @@ final class Frame {
     }
 
     void titles(HeightPlot.Caption caption, Box outer) {
+        titles(on, caption, outer);
+    }
+
+    /** Title with its unit, and the second line, at the top of a frame. */
+    static void titles(Surface on, HeightPlot.Caption caption, Box outer) {
+        Type type = new Type(on.palette());
         String unit = caption.unit().symbol();
         String title = caption.title() + (unit.isEmpty() ? "" : ", " + unit);
         on.text(outer.x(), outer.y() + 15, title, type.title());

@@ -138,14 +138,7 @@ public final class PlayPage {
                             : Double.NaN;
             margin[i] = pullOut / torque[i];
         }
-        return new HeightPlot(
-                plot.caption(),
-                plot.height(),
-                plot.needed(),
-                plot.available(),
-                plot.margin(),
-                plot.layers(),
-                List.of(new HeightPlot.Beside("this run", Series.of(torque), Series.of(margin))));
+        return plot.with(new HeightPlot.Beside("this run", Series.of(torque), Series.of(margin)));
     }
 
     // ---- along the toolpath

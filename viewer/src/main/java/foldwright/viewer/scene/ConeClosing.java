@@ -2,7 +2,7 @@
 package foldwright.viewer.scene;
 
 import foldwright.elements.spring.ConicalSpring;
-import foldwright.elements.spring.WireGrade;
+import foldwright.lift.SpringLaws;
 import foldwright.machine.spring.ConicalCoil;
 
 /**
@@ -19,15 +19,7 @@ final class ConeClosing {
     private final double free;
 
     ConeClosing(ConicalCoil c) {
-        spring =
-                new ConicalSpring(
-                        c.wire(),
-                        c.smallDiameter(),
-                        c.largeDiameter(),
-                        c.activeCoils(),
-                        c.freeLength() - 2 * c.wire(),
-                        2 * c.wire(),
-                        WireGrade.get(c.grade()).shearModulus(c.wire()));
+        spring = SpringLaws.conical(c);
         touch = spring.touchForce();
         most = spring.closingForce();
         free = c.freeLength();

@@ -83,14 +83,7 @@ public record Results(
             needed[i] = other.needed().over(other.height(), plot.height().at(i));
             margin[i] = other.margin().over(other.height(), plot.height().at(i));
         }
-        return new HeightPlot(
-                plot.caption(),
-                plot.height(),
-                plot.needed(),
-                plot.available(),
-                plot.margin(),
-                plot.layers(),
-                List.of(new HeightPlot.Beside(words, Series.of(needed), Series.of(margin))));
+        return plot.with(new HeightPlot.Beside(words, Series.of(needed), Series.of(margin)));
     }
 
     /** Where the check that speaks for a question is worst [m]. */

@@ -30,10 +30,6 @@ final class Kept implements AutoCloseable {
             int y = (int) Math.floor(top);
             return new Box(x, y, (int) Math.ceil(right) - x, (int) Math.ceil(bottom) - y);
         }
-
-        boolean meets(double left, double top, double right, double bottom) {
-            return left < x + width && right > x && top < y + height && bottom > y;
-        }
     }
 
     private static final class Picture {
@@ -51,15 +47,15 @@ final class Kept implements AutoCloseable {
     private Hits hits;
     private Layout layout;
     private Palette palette;
-    private Clear clear = box -> false;
+    private Clear clear;
 
     /** Tells whether the machine leaves a box free. */
     interface Clear {
         boolean of(Box box);
     }
 
-    /** Begins a sheet: areas are kept only where {@code free} says that nothing else lies. */
-    void begin(Target onto, Canvas with, Pen pen, Hits taken, Clear free) {
+    /** Begins a sheet: areas are kept only where {@code where} says that nothing else lies. */
+    void begin(Target onto, Canvas with, Pen pen, Hits taken, Clear where) {
         if (fixed == null || fixed.width != onto.width || fixed.height != onto.height) {
             close();
             fixed = new Target(Target.Form.COLOUR, onto.width, onto.height);
@@ -70,7 +66,7 @@ final class Kept implements AutoCloseable {
         hits = taken;
         layout = pen.at;
         palette = pen.palette;
-        clear = free;
+        clear = where;
     }
 
     /** Paints an area, or copies what was painted when the same was shown. */
