@@ -5,13 +5,13 @@ import foldwright.machine.file.MachineFile;
 import foldwright.run.Run;
 import foldwright.run.RunKind;
 import foldwright.viewer.session.Dial;
+import foldwright.viewer.session.Latest;
 import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.sheet.SheetModel;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * Computes runs on a thread of its own, always the latest asked for. After a replay the hills over
@@ -41,10 +41,8 @@ public final class RunThread implements AutoCloseable {
             List<SheetModel.Hill> hills) {}
 
     private final Runnable wake;
-    private final AtomicReference<Request> next = new AtomicReference<>();
+    private final Latest<Request> next = new Latest<>();
     private final List<Done> finished = new ArrayList<>();
-    private final Object bell = new Object();
-    private volatile boolean open = true;
 
     /**
      * Starts the thread.
@@ -60,10 +58,7 @@ public final class RunThread implements AutoCloseable {
 
     /** Asks for a run; one that waits is forgotten. */
     public void ask(Request request) {
-        next.set(request);
-        synchronized (bell) {
-            bell.notifyAll();
-        }
+        next.ask(request);
     }
 
     /** All that was finished since the last call. */
@@ -76,25 +71,8 @@ public final class RunThread implements AutoCloseable {
     }
 
     private void work() {
-        while (open) {
-            Request request = next.getAndSet(null);
-            if (request == null) {
-                rest();
-            } else {
-                make(request);
-            }
-        }
-    }
-
-    private void rest() {
-        synchronized (bell) {
-            try {
-                if (open && next.get() == null) {
-                    bell.wait(1000);
-                }
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
+        for (Request r = next.await(); r != null; r = next.await()) {
+            make(r);
         }
     }
 
@@ -114,16 +92,16 @@ public final class RunThread implements AutoCloseable {
     private void hills(Request request) {
         List<SheetModel.Hill> hills = new ArrayList<>();
         for (Dial dial : request.dials) {
-            if (next.get() != null || !open) {
+            if (next.overtaken()) {
                 return;
             }
             hills.add(
                     RuleSet.hill(
-                            m -> next.get() != null ? Double.NaN : RunMaker.margin(m, request.path),
+                            m -> next.newer() ? Double.NaN : RunMaker.margin(m, request.path),
                             request.machine,
                             dial,
                             1));
-            if (next.get() == null) {
+            if (!next.newer()) {
                 give(new Done(request, Optional.empty(), Optional.empty(), List.copyOf(hills)));
             }
         }
@@ -138,9 +116,6 @@ public final class RunThread implements AutoCloseable {
 
     @Override
     public void close() {
-        open = false;
-        synchronized (bell) {
-            bell.notifyAll();
-        }
+        next.close();
     }
 }

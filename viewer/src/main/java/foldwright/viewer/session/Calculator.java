@@ -30,11 +30,9 @@ public final class Calculator implements AutoCloseable {
 
     private final Engine engine;
     private final Runnable wake;
-    private final AtomicReference<Request> next = new AtomicReference<>();
+    private final Latest<Request> next = new Latest<>();
     private final AtomicReference<Done> done = new AtomicReference<>();
     private final Thread thread;
-    private final Object bell = new Object();
-    private volatile boolean open = true;
     private long count;
 
     /**
@@ -53,10 +51,7 @@ public final class Calculator implements AutoCloseable {
     /** Asks for results; returns the number by which they come back. */
     public long ask(Machine machine, MachineFile file, List<Dial> dials, Depth depth) {
         long number = ++count;
-        next.set(new Request(number, machine, file, dials, depth));
-        synchronized (bell) {
-            bell.notifyAll();
-        }
+        next.ask(new Request(number, machine, file, dials, depth));
         return number;
     }
 
@@ -66,12 +61,7 @@ public final class Calculator implements AutoCloseable {
     }
 
     private void run() {
-        while (open) {
-            Request request = next.getAndSet(null);
-            if (request == null) {
-                rest();
-                continue;
-            }
+        for (Request request = next.await(); request != null; request = next.await()) {
             try {
                 work(request);
             } catch (RuntimeException e) {
@@ -88,21 +78,9 @@ public final class Calculator implements AutoCloseable {
         }
     }
 
-    private void rest() {
-        synchronized (bell) {
-            try {
-                if (open && next.get() == null) {
-                    bell.wait(1000);
-                }
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        }
-    }
-
     private void work(Request request) {
         give(request, engine.quick(request.machine), List.of());
-        if (request.depth == Depth.QUICK || next.get() != null) {
+        if (request.depth == Depth.QUICK || next.newer()) {
             return;
         }
         Results whole = engine.whole(request.machine, words -> {});
@@ -110,7 +88,7 @@ public final class Calculator implements AutoCloseable {
         List<SheetModel.Hill> hills = new ArrayList<>();
         ToDoubleFunction<Machine> margins = engine.margins(request.machine);
         for (Dial dial : request.dials) {
-            if (next.get() != null || !open) {
+            if (next.overtaken()) {
                 return;
             }
             hills.add(
@@ -130,9 +108,6 @@ public final class Calculator implements AutoCloseable {
 
     @Override
     public void close() {
-        open = false;
-        synchronized (bell) {
-            bell.notifyAll();
-        }
+        next.close();
     }
 }
