@@ -74,7 +74,7 @@ class NewMachineTest {
                 "../up",
                 "a/b",
                 "a\\b",
-                "/tmp/x",
+                "/elsewhere/x",
                 "-rf",
                 ".hidden",
                 "nul",

@@ -9,13 +9,13 @@ import foldwright.report.draw.Theme;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
+import foldwright.viewer.Texts;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.scene.Batch;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Studio;
-import foldwright.viewer.text.TextBox;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -92,7 +92,7 @@ class SecondTest {
                 Studio.Look look = Studio.Look.home(Theme.LIGHT).at(MachineRenderer.Quality.MOVING);
                 studio.drawMachine(page.moment(), look);
                 studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
-                overlaps(size[0] + " at " + height, covered);
+                Texts.overlaps(studio, size[0] + " at " + height, covered);
                 // Both decks lie at one height of the picture: same scale, same axis.
                 assertThat(other.lift().joints().z[other.shape().stages()])
                         .isEqualTo(a.lift().joints().z[a.shape().stages()], within());
@@ -108,22 +108,5 @@ class SecondTest {
 
     private static org.assertj.core.data.Offset<Double> within() {
         return org.assertj.core.api.Assertions.within(1e-9);
-    }
-
-    private static void overlaps(String where, List<String> out) {
-        List<TextBox> boxes = studio.boxes();
-        for (int i = 0; i < boxes.size(); i++) {
-            for (int j = i + 1; j < boxes.size(); j++) {
-                if (boxes.get(i).overlaps(boxes.get(j))) {
-                    out.add(
-                            where
-                                    + ": \""
-                                    + boxes.get(i).text()
-                                    + "\" and \""
-                                    + boxes.get(j).text()
-                                    + "\"");
-                }
-            }
-        }
     }
 }

@@ -9,6 +9,7 @@ import foldwright.run.RunKind;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
+import foldwright.viewer.Texts;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.render.View;
@@ -18,7 +19,6 @@ import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Hits;
 import foldwright.viewer.sheet.Playing;
 import foldwright.viewer.sheet.Studio;
-import foldwright.viewer.text.TextBox;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -71,23 +71,6 @@ class PlaySheetTest {
         studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
     }
 
-    private static void overlaps(String where, List<String> out) {
-        List<TextBox> boxes = studio.boxes();
-        for (int i = 0; i < boxes.size(); i++) {
-            TextBox b = boxes.get(i);
-            for (int j = i + 1; j < boxes.size(); j++) {
-                if (b.overlaps(boxes.get(j))) {
-                    out.add(where + ": \"" + b.text() + "\" and \"" + boxes.get(j).text() + "\"");
-                }
-            }
-            if (b.x() < 0
-                    || b.x() + b.width() > studio.layout().width
-                    || b.y() + b.height() > studio.layout().height) {
-                out.add(where + ": \"" + b.text() + "\" leaves the picture");
-            }
-        }
-    }
-
     @Test
     void noTextCoversAnother() throws Exception {
         List<String> covered = new ArrayList<>();
@@ -98,7 +81,7 @@ class PlaySheetTest {
                 for (double share : new double[] {0, 0.21, 0.63, 1}) {
                     replay.player().seek(share * replay.run().table().end());
                     draw(replay, Question.SKEW, Playing.Controls.STANDING);
-                    overlaps(scene + " replay " + size[0] + " at " + share, covered);
+                    Texts.overlaps(studio, scene + " replay " + size[0] + " at " + share, covered);
                 }
             }
         }
@@ -109,7 +92,8 @@ class PlaySheetTest {
                 for (double share : new double[] {0, 0.4, 1}) {
                     fold.player().seek(share * fold.run().table().end());
                     draw(fold, Question.FOLD, Playing.Controls.RUNNING);
-                    overlaps(scene + " unfolding " + size[0] + " at " + share, covered);
+                    Texts.overlaps(
+                            studio, scene + " unfolding " + size[0] + " at " + share, covered);
                 }
             }
         }

@@ -7,6 +7,7 @@ import foldwright.report.draw.Theme;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
+import foldwright.viewer.Texts;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.render.MachineRenderer;
@@ -148,7 +149,7 @@ class LoadInkTest {
                             look(q == Question.SKEW ? View.Stance.above() : View.Stance.home())
                                     .at(MachineRenderer.Quality.MOVING);
                     draw(results, q, o, shape.flat() + h * (shape.top() - shape.flat()), look);
-                    SheetTest.overlaps(studio, name + " " + o + " " + size[0], covered);
+                    Texts.overlaps(studio, name + " " + o + " " + size[0], covered);
                 }
             }
         }

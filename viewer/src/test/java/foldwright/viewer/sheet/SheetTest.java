@@ -7,6 +7,7 @@ import foldwright.report.draw.Theme;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
+import foldwright.viewer.Texts;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.scene.MachineScene;
@@ -14,7 +15,6 @@ import foldwright.viewer.session.LoadField;
 import foldwright.viewer.session.Overlay;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
-import foldwright.viewer.text.TextBox;
 import foldwright.viewer.theme.Palette;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,36 +76,12 @@ class SheetTest {
                             Studio.Look.home(Theme.LIGHT)
                                     .at(foldwright.viewer.render.MachineRenderer.Quality.MOVING);
                     draw(results, Question.values()[(int) (share * 5)], h, look);
-                    overlaps(
+                    Texts.overlaps(
                             studio, name + " " + size[0] + "x" + size[1] + " at " + share, covered);
                 }
             }
         }
         assertThat(covered).isEmpty();
-    }
-
-    static void overlaps(Studio studio, String where, List<String> out) {
-        List<TextBox> boxes = studio.boxes();
-        assertThat(boxes).hasSizeGreaterThan(40);
-        for (int i = 0; i < boxes.size(); i++) {
-            for (int j = i + 1; j < boxes.size(); j++) {
-                if (boxes.get(i).overlaps(boxes.get(j))) {
-                    out.add(
-                            where
-                                    + ": \""
-                                    + boxes.get(i).text()
-                                    + "\" and \""
-                                    + boxes.get(j).text()
-                                    + "\"");
-                }
-            }
-            TextBox b = boxes.get(i);
-            if (b.x() < 0
-                    || b.x() + b.width() > studio.layout().width
-                    || b.y() + b.height() > studio.layout().height) {
-                out.add(where + ": \"" + b.text() + "\" leaves the picture");
-            }
-        }
     }
 
     @Test
