@@ -129,6 +129,6 @@ final class CurveCommand implements Callable<Integer> {
                         Numerals.margin(p.margin()) + " " + Words.verdict(v));
             }
         }
-        return table.text();
+        return table.text(Prose.forTerminal());
     }
 }

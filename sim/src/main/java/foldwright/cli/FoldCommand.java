@@ -105,6 +105,6 @@ final class FoldCommand implements Callable<Integer> {
         table.row("friction heat", Numerals.fixed(l.friction(), 3));
         table.row("damping", Numerals.fixed(l.damping(), 3));
         table.row("closing error", Numerals.fixed(l.closingError(), 6));
-        return table.text();
+        return table.text(Prose.forTerminal());
     }
 }

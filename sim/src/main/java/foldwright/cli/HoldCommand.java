@@ -95,7 +95,7 @@ final class HoldCommand implements Callable<Integer> {
                     Numerals.with(p.driveTorque(), Shown.NEWTON_METRE),
                     Numerals.with(Math.abs(p.droop()), Shown.MILLIMETRE));
         }
-        out.print(table.text());
+        out.print(table.text(Prose.forTerminal()));
         out.flush();
     }
 

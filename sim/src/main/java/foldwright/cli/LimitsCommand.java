@@ -115,18 +115,21 @@ final class LimitsCommand implements Callable<Integer> {
                     p.setBy().words(),
                     place(p));
         }
-        out.print(table.text());
+        out.print(table.text(Prose.forTerminal()));
         out.println();
         RestSkew rest = limits.rest();
         out.println(
-                "at rest the bridge skews "
-                        + Numerals.with(Math.abs(rest.settled()), Shown.MILLIMETRE)
-                        + ": squareness "
-                        + Numerals.with(Math.abs(rest.squareness()), Shown.MILLIMETRE)
-                        + ", unequal belts "
-                        + Numerals.with(Math.abs(rest.tension()), Shown.MILLIMETRE)
-                        + ", play to each side "
-                        + Numerals.with(rest.play(), Shown.MILLIMETRE));
+                Prose.forTerminal()
+                        .of(
+                                "at rest the bridge skews "
+                                        + Numerals.with(Math.abs(rest.settled()), Shown.MILLIMETRE)
+                                        + ": squareness "
+                                        + Numerals.with(
+                                                Math.abs(rest.squareness()), Shown.MILLIMETRE)
+                                        + ", unequal belts "
+                                        + Numerals.with(Math.abs(rest.tension()), Shown.MILLIMETRE)
+                                        + ", play to each side "
+                                        + Numerals.with(rest.play(), Shown.MILLIMETRE)));
         out.println("Quasi-static: ringing is not in it; foldwright replay shows that.");
         out.flush();
     }

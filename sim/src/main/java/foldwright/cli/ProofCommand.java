@@ -103,7 +103,8 @@ final class ProofCommand implements Callable<Integer> {
                                 Table.Side.LEFT,
                                 Table.Side.RIGHT,
                                 Table.Side.RIGHT,
-                                Table.Side.LEFT));
+                                Table.Side.RIGHT));
+        List<String> sources = values.stream().map(ProofValue::source).distinct().toList();
         for (ProofValue v : values) {
             table.row(
                     v.pass() ? "met" : "MISSED",
@@ -113,9 +114,19 @@ final class ProofCommand implements Callable<Integer> {
                     v.unit().equals("1") ? "" : v.unit(),
                     size(v, v.deviation()),
                     size(v, v.tolerance()),
-                    v.source());
+                    mark(sources, v.source()));
         }
-        return table.text();
+        Prose page = Prose.forTerminal();
+        StringBuilder text = new StringBuilder(table.text(page));
+        for (String source : sources) {
+            text.append(page.of(mark(sources, source) + " ", source)).append('\n');
+        }
+        return text.toString();
+    }
+
+    /** Each source is written out once, below the values that have its number. */
+    private static String mark(List<String> sources, String source) {
+        return "[" + (sources.indexOf(source) + 1) + "]";
     }
 
     private static String number(double value) {

@@ -287,7 +287,7 @@ final class ReplayCommand implements Callable<Integer> {
         row(table, "tool beside its command", r.error(), Words.verdict(error));
         row(table, "  along the bridge", r.errorX(), "");
         row(table, "  along the rails", r.errorY(), "");
-        out.print(table.text());
+        out.print(table.text(Prose.forTerminal()));
         out.println();
         ReplayWords.lines(r, toolpath).forEach(out::println);
         out.flush();

@@ -2,6 +2,7 @@
 package foldwright.cli;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -19,6 +20,9 @@ final class Table {
 
     /** Fewest places of a column that is broken into lines. */
     private static final int NARROWEST = 20;
+
+    /** How far a cell is set in that stands below its row. */
+    private static final int INDENT = 6;
 
     private final List<String> heads;
     private final List<Side> sides;
@@ -46,54 +50,164 @@ final class Table {
         return text(Integer.MAX_VALUE);
     }
 
-    /** The same, the last column broken between words where a line would be wider than that. */
+    /**
+     * The same within the width of a page. Where it is too narrow, heads are broken between words,
+     * then the last column if it is a text, which stands below its row when little room is left,
+     * then the widest text.
+     */
     String text(Prose page) {
         return text(page.width());
     }
 
-    private String text(int width) {
-        int[] widths = new int[heads.size()];
-        measure(widths, heads);
-        rows.forEach(r -> measure(widths, r));
-        StringBuilder out = new StringBuilder();
-        line(out, widths, heads);
-        rows.forEach(r -> line(out, widths, r, width));
-        return out.toString();
+    private String text(int page) {
+        return new Layout(page).text();
     }
 
-    private static void measure(int[] widths, List<String> cells) {
-        for (int i = 0; i < widths.length; i++) {
-            widths[i] = Math.max(widths[i], Prose.length(cells.get(i)));
-        }
-    }
+    /** Widths of the columns for one page. */
+    private final class Layout {
+        private final int page;
+        private final int last = heads.size() - 1;
+        private final int[] widths = new int[heads.size()];
+        private boolean below;
 
-    /** A row, and below its last cell what of that cell does not fit. */
-    private void line(StringBuilder out, int[] widths, List<String> cells, int width) {
-        int last = widths.length - 1;
-        int before = last * GAP.length();
-        for (int i = 0; i < last; i++) {
-            before += widths[i];
+        Layout(int page) {
+            this.page = page;
+            measure(heads);
+            rows.forEach(this::measure);
+            if (total(last) > page) {
+                narrow();
+            }
         }
-        int room = Math.max(NARROWEST, width - before);
-        if (sides.get(last) == Side.RIGHT || Prose.length(cells.get(last)) <= room) {
-            line(out, widths, cells);
-            return;
-        }
-        List<String> now = new ArrayList<>(cells);
-        for (String piece : Prose.lines(cells.get(last), room)) {
-            now.set(last, piece);
-            line(out, widths, now);
-            now.replaceAll(c -> "");
-        }
-    }
 
-    private void line(StringBuilder out, int[] widths, List<String> cells) {
-        StringBuilder line = new StringBuilder();
-        for (int i = 0; i < widths.length; i++) {
-            String pad = " ".repeat(widths[i] - Prose.length(cells.get(i)));
-            line.append(i == 0 ? "" : GAP);
-            line.append(sides.get(i) == Side.RIGHT ? pad + cells.get(i) : cells.get(i) + pad);
+        private void measure(List<String> cells) {
+            for (int i = 0; i <= last; i++) {
+                widths[i] = Math.max(widths[i], Prose.length(cells.get(i)));
+            }
         }
-        out.append(line.toString().stripTrailing()).append('\n');
+
+        /** Width of the columns up to that one. */
+        private int total(int to) {
+            int sum = to * GAP.length();
+            for (int i = 0; i <= to; i++) {
+                sum += widths[i];
+            }
+            return sum;
+        }
+
+        private void narrow() {
+            Arrays.fill(widths, 0);
+            rows.forEach(this::measure);
+            for (int i = 0; i <= last; i++) {
+                widths[i] = Math.max(widths[i], overTwoLines(heads.get(i)));
+            }
+            int end = last;
+            if (sides.get(last) == Side.LEFT && last > 0) {
+                int room = page - total(last - 1) - GAP.length();
+                below = room < Math.min(NARROWEST, widths[last]);
+                widths[last] = below ? page - INDENT : Math.min(room, widths[last]);
+                end = below ? last - 1 : last;
+            }
+            int over = total(end) - page;
+            if (over > 0) {
+                int widest = widestText(end);
+                if (widest >= 0) {
+                    widths[widest] = Math.max(NARROWEST, widths[widest] - over);
+                }
+            }
+        }
+
+        /** The widest column of text up to that one, or -1 where there is none. */
+        private int widestText(int end) {
+            int widest = -1;
+            for (int i = 0; i <= end; i++) {
+                if (sides.get(i) == Side.LEFT && (widest < 0 || widths[i] > widths[widest])) {
+                    widest = i;
+                }
+            }
+            return widest;
+        }
+
+        /** Least width at which a head takes two lines. */
+        private int overTwoLines(String head) {
+            int width = (Prose.length(head) + 1) / 2;
+            while (Prose.lines(head, width).size() > 2) {
+                width++;
+            }
+            return Prose.lines(head, width).stream().mapToInt(Prose::length).max().orElse(0);
+        }
+
+        String text() {
+            StringBuilder out = new StringBuilder();
+            heads(out);
+            rows.forEach(r -> row(out, r));
+            return out.toString();
+        }
+
+        /** Heads stand at the foot of their lines, beside what they are heads of. */
+        private void heads(StringBuilder out) {
+            List<List<String>> pieces = new ArrayList<>();
+            for (int i = 0; i <= last; i++) {
+                pieces.add(below && i == last ? List.of("") : pieces(heads.get(i), widths[i]));
+            }
+            int high = pieces.stream().mapToInt(List::size).max().orElse(1);
+            for (int k = 0; k < high; k++) {
+                List<String> now = new ArrayList<>();
+                for (List<String> p : pieces) {
+                    int at = k - high + p.size();
+                    now.add(at < 0 ? "" : p.get(at));
+                }
+                line(out, now);
+            }
+            if (below) {
+                beside(out, heads.get(last));
+            }
+        }
+
+        private void row(StringBuilder out, List<String> cells) {
+            List<List<String>> pieces = new ArrayList<>();
+            for (int i = 0; i <= last; i++) {
+                pieces.add(below && i == last ? List.of("") : pieces(cells.get(i), widths[i]));
+            }
+            int high = pieces.stream().mapToInt(List::size).max().orElse(1);
+            for (int k = 0; k < high; k++) {
+                List<String> now = new ArrayList<>();
+                for (List<String> p : pieces) {
+                    now.add(k < p.size() ? p.get(k) : "");
+                }
+                line(out, now);
+            }
+            if (below) {
+                beside(out, cells.get(last));
+            }
+        }
+
+        /** The last cell on lines of its own. */
+        private void beside(StringBuilder out, String cell) {
+            if (!cell.isEmpty()) {
+                out.append(new Prose(page).of(" ".repeat(INDENT), cell)).append('\n');
+            }
+        }
+
+        /** A cell in lines; what is set in at its beginning stays set in. */
+        private List<String> pieces(String cell, int width) {
+            if (Prose.length(cell) <= width) {
+                return List.of(cell);
+            }
+            String bare = cell.stripLeading();
+            String lead = " ".repeat(cell.length() - bare.length());
+            return Prose.lines(bare, width - lead.length()).stream().map(p -> lead + p).toList();
+        }
+
+        private void line(StringBuilder out, List<String> cells) {
+            StringBuilder line = new StringBuilder();
+            for (int i = 0; i <= last; i++) {
+                String cell = cells.get(i);
+                int room = below && i == last ? 0 : widths[i];
+                String pad = " ".repeat(Math.max(0, room - Prose.length(cell)));
+                line.append(i == 0 ? "" : GAP);
+                line.append(sides.get(i) == Side.RIGHT ? pad + cell : cell + pad);
+            }
+            out.append(line.toString().stripTrailing()).append('\n');
+        }
     }
 }

@@ -5,6 +5,7 @@ import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import foldwright.quantity.Dimension;
+import foldwright.quantity.Printed;
 import java.util.OptionalDouble;
 
 /**
@@ -47,8 +48,21 @@ public record Nut(
     /** Checks every value against its key. */
     public Nut {
         Keys.check(Nut.class, friction, frictionLow, frictionHigh, length, play, allowedPressure);
-        if (frictionLow.orElse(friction) > friction || frictionHigh.orElse(friction) < friction) {
-            throw new IllegalArgumentException("Nut: friction must lie between its low and high");
+        if (frictionLow.orElse(friction) > friction) {
+            throw wrong(friction, "at least its low", frictionLow.getAsDouble());
         }
+        if (frictionHigh.orElse(friction) < friction) {
+            throw wrong(friction, "at most its high", frictionHigh.getAsDouble());
+        }
+    }
+
+    private static IllegalArgumentException wrong(double friction, String allowed, double limit) {
+        return new IllegalArgumentException(
+                "Nut: friction is "
+                        + Printed.given(Dimension.RATIO, friction)
+                        + "; allowed: "
+                        + allowed
+                        + ", "
+                        + Printed.given(Dimension.RATIO, limit));
     }
 }

@@ -5,6 +5,7 @@ import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import foldwright.quantity.Dimension;
+import foldwright.quantity.Printed;
 import java.util.List;
 
 /**
@@ -30,7 +31,15 @@ public record RiseProfile(
         points = List.copyOf(points);
         for (int i = 1; i < points.size(); i++) {
             if (points.get(i).height() <= points.get(i - 1).height()) {
-                throw new IllegalArgumentException("RiseProfile: the heights must rise");
+                throw new IllegalArgumentException(
+                        "RiseProfile: points["
+                                + i
+                                + "] at "
+                                + Printed.given(Dimension.LENGTH, points.get(i).height())
+                                + "; allowed: above points["
+                                + (i - 1)
+                                + "], "
+                                + Printed.given(Dimension.LENGTH, points.get(i - 1).height()));
             }
         }
     }

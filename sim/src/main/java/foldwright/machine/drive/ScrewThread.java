@@ -5,6 +5,7 @@ import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import foldwright.quantity.Dimension;
+import foldwright.quantity.Printed;
 
 /**
  * A screw thread by its numbers; in a file also by its designation in the table of trapezoidal
@@ -68,7 +69,13 @@ public record ScrewThread(
                 flankAngle);
         if (!(rootDiameter < pitchDiameter && pitchDiameter < majorDiameter)) {
             throw new IllegalArgumentException(
-                    "ScrewThread: root, pitch and major diameter must rise in this order");
+                    "ScrewThread: root diameter "
+                            + Printed.given(Dimension.LENGTH, rootDiameter)
+                            + ", pitch diameter "
+                            + Printed.given(Dimension.LENGTH, pitchDiameter)
+                            + ", major diameter "
+                            + Printed.given(Dimension.LENGTH, majorDiameter)
+                            + "; allowed: rising in this order");
         }
     }
 

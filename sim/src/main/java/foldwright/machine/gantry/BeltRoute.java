@@ -44,11 +44,16 @@ public record BeltRoute(
         for (int i = 0; i < route.size(); i++) {
             boolean end = i == 0 || i == route.size() - 1;
             if (route.get(i) instanceof BeltAnchor && !end) {
-                throw new IllegalArgumentException("BeltRoute: an anchor stands inside the route");
+                throw new IllegalArgumentException(
+                        "BeltRoute: the anchor \""
+                                + route.get(i).name()
+                                + "\" stands inside the route; allowed: anchors at its two ends");
             }
         }
         if (route.get(0) instanceof Wheel != route.get(route.size() - 1) instanceof Wheel) {
-            throw new IllegalArgumentException("BeltRoute: only one end is anchored");
+            throw new IllegalArgumentException(
+                    "BeltRoute: only one end is anchored; allowed: anchors at both ends, or wheels"
+                            + " alone for an endless belt");
         }
     }
 

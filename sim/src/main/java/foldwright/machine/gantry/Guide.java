@@ -5,6 +5,7 @@ import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import foldwright.quantity.Dimension;
+import foldwright.quantity.Printed;
 import java.util.OptionalDouble;
 
 /**
@@ -53,7 +54,15 @@ public record Guide(
     public Guide {
         Keys.check(Guide.class, size, length, blocks, spacing, block, preload, friction);
         if ((blocks == 1) != (spacing == 0)) {
-            throw new IllegalArgumentException("Guide: one block has spacing 0, several have more");
+            throw new IllegalArgumentException(
+                    blocks == 1
+                            ? "Guide: one block with spacing "
+                                    + Printed.given(Dimension.LENGTH, spacing)
+                                    + "; allowed: spacing 0 mm, or more blocks"
+                            : "Guide: "
+                                    + blocks
+                                    + " blocks with spacing 0 mm; allowed: more, middle to middle"
+                                    + " of the outer ones");
         }
     }
 }

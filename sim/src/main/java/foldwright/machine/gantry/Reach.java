@@ -5,6 +5,7 @@ import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import foldwright.quantity.Dimension;
+import foldwright.quantity.Printed;
 
 /**
  * A travel.
@@ -30,7 +31,11 @@ public record Reach(
     public Reach {
         Keys.check(Reach.class, low, high);
         if (!(low < high)) {
-            throw new IllegalArgumentException("Reach: low must be below high");
+            throw new IllegalArgumentException(
+                    "Reach: low is "
+                            + Printed.given(Dimension.LENGTH, low)
+                            + "; allowed: below high, "
+                            + Printed.given(Dimension.LENGTH, high));
         }
     }
 

@@ -4,7 +4,10 @@ package foldwright.machine.linkage;
 import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 /**
  * The pins of the lift.
@@ -20,8 +23,13 @@ public record Pins(
     public Pins {
         Keys.check(Pins.class, usual, special);
         special = List.copyOf(special);
-        if (special.stream().map(SpecialPin::place).distinct().count() < special.size()) {
-            throw new IllegalArgumentException("Pins: a place has two special pins");
+        Set<PinPlace> places = EnumSet.noneOf(PinPlace.class);
+        for (SpecialPin pin : special) {
+            if (!places.add(pin.place())) {
+                String place = pin.place().name().toLowerCase(Locale.ROOT).replace('_', '-');
+                throw new IllegalArgumentException(
+                        "Pins: two special pins at " + place + "; allowed: one for each place");
+            }
         }
     }
 }

@@ -4,6 +4,8 @@ package foldwright.machine.part;
 import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
+import foldwright.quantity.Dimension;
+import foldwright.quantity.Printed;
 import java.util.List;
 
 /**
@@ -26,7 +28,16 @@ public record PullOutPoints(
         points = List.copyOf(points);
         for (int i = 1; i < points.size(); i++) {
             if (points.get(i).speed() <= points.get(i - 1).speed()) {
-                throw new IllegalArgumentException("PullOutPoints: the speeds must rise");
+                throw new IllegalArgumentException(
+                        "PullOutPoints: points["
+                                + i
+                                + "] at "
+                                + Printed.given(Dimension.ROTATION_SPEED, points.get(i).speed())
+                                + "; allowed: above points["
+                                + (i - 1)
+                                + "], "
+                                + Printed.given(
+                                        Dimension.ROTATION_SPEED, points.get(i - 1).speed()));
             }
         }
     }

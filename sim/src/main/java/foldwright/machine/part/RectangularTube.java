@@ -5,6 +5,7 @@ import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import foldwright.quantity.Dimension;
+import foldwright.quantity.Printed;
 
 /**
  * A rectangular tube of even wall.
@@ -38,7 +39,11 @@ public record RectangularTube(
     public RectangularTube {
         Keys.check(RectangularTube.class, depth, width, wall);
         if (2 * wall >= Math.min(depth, width)) {
-            throw new IllegalArgumentException("RectangularTube: the wall leaves no hollow");
+            throw new IllegalArgumentException(
+                    "RectangularTube: a wall of "
+                            + Printed.given(Dimension.LENGTH, wall)
+                            + " leaves no hollow; allowed: less than "
+                            + Printed.given(Dimension.LENGTH, Math.min(depth, width) / 2));
         }
     }
 

@@ -5,6 +5,7 @@ import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import foldwright.quantity.Dimension;
+import foldwright.quantity.Printed;
 
 /**
  * A round tube.
@@ -31,7 +32,11 @@ public record RoundTube(
     public RoundTube {
         Keys.check(RoundTube.class, diameter, wall);
         if (2 * wall >= diameter) {
-            throw new IllegalArgumentException("RoundTube: the wall leaves no hollow");
+            throw new IllegalArgumentException(
+                    "RoundTube: a wall of "
+                            + Printed.given(Dimension.LENGTH, wall)
+                            + " leaves no hollow; allowed: less than "
+                            + Printed.given(Dimension.LENGTH, diameter / 2));
         }
     }
 

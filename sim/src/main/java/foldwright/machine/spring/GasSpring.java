@@ -5,6 +5,7 @@ import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import foldwright.quantity.Dimension;
+import foldwright.quantity.Printed;
 
 /**
  * A gas spring.
@@ -57,9 +58,19 @@ public record GasSpring(
     public GasSpring {
         Keys.check(
                 GasSpring.class, force, compressedForce, extendedLength, stroke, friction, damping);
-        if (compressedForce < force || stroke >= extendedLength) {
+        if (compressedForce < force) {
             throw new IllegalArgumentException(
-                    "GasSpring: it must push harder when compressed and be longer than its stroke");
+                    "GasSpring: it pushes with "
+                            + Printed.given(Dimension.FORCE, compressedForce)
+                            + " when compressed; allowed: at least its force when extended, "
+                            + Printed.given(Dimension.FORCE, force));
+        }
+        if (stroke >= extendedLength) {
+            throw new IllegalArgumentException(
+                    "GasSpring: its stroke is "
+                            + Printed.given(Dimension.LENGTH, stroke)
+                            + "; allowed: less than its length, "
+                            + Printed.given(Dimension.LENGTH, extendedLength));
         }
     }
 }

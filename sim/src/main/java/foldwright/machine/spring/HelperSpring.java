@@ -33,7 +33,11 @@ public record HelperSpring(
         Keys.check(HelperSpring.class, name, law, place, contact, guideDiameter);
         if (law.turns() != place.turns()) {
             throw new IllegalArgumentException(
-                    "HelperSpring: a torsion spring goes to pins, any other spring between points");
+                    law.turns()
+                            ? "HelperSpring: a torsion spring cannot stand there; allowed: place of"
+                                    + " kind \"pins\""
+                            : "HelperSpring: only a torsion spring goes to pins; allowed: place of"
+                                    + " kind \"upright\", \"foot\" or \"points\"");
         }
     }
 
