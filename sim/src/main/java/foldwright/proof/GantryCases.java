@@ -109,6 +109,7 @@ public record GantryCases(
         return belt.through(points);
     }
 
+    /** The closed forms know belts that weigh nothing. */
     private static GantryModel model(BeltLayout layout, double radius) {
         double scale = radius / RADIUS;
         List<AxisMotor> motors =
@@ -119,7 +120,7 @@ public record GantryCases(
                                                 axle, 0.26 * scale * scale, 5.7e-6 * scale * scale))
                         .toList();
         return new GantryModel(
-                layout,
+                layout.withBelts(belt -> belt.withLinearMass(0)),
                 IdlerModel.LUMPED,
                 new BodyMass(BRIDGE, BRIDGE_INERTIA, 0, 0, 0),
                 new BodyMass(CARRIAGE, 1e-7, 0, CENTRE, 0),

@@ -40,10 +40,13 @@ final class BeltSprings {
     private final double[] scratch;
     private final double[] still;
 
-    BeltSprings(BeltSystem system, GantryModel model, RotorSet rotors) {
+    /**
+     * @param carriage mass about the point to which the carriage's place refers
+     */
+    BeltSprings(BeltSystem system, GantryModel model, BodyMass carriage, RotorSet rotors) {
         this.system = system;
         bridge = model.bridge();
-        carriage = model.carriage();
+        this.carriage = carriage;
         List<Section> sections = system.sections();
         springs = new BeltSpring[sections.size()];
         for (int i = 0; i < springs.length; i++) {

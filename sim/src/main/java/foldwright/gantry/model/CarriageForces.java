@@ -13,7 +13,7 @@ import static java.lang.Math.fma;
  * blocks, so the compliances add and the sum is inverted.
  */
 final class CarriageForces {
-    // From the centres of mass of carriage and bridge to their origins [m].
+    // From the places of carriage and bridge to their origins [m].
     private final double ocx;
     private final double ocy;
     private final double obx;
@@ -34,9 +34,12 @@ final class CarriageForces {
     private double moment;
     private double place;
 
-    CarriageForces(GantryModel model, IdlerLoad idlers) {
-        ocx = -model.carriage().centreX();
-        ocy = -model.carriage().centreY();
+    /**
+     * @param carriage mass about the point to which the carriage's place refers
+     */
+    CarriageForces(GantryModel model, BodyMass carriage, RidingLoad riding) {
+        ocx = -carriage.centreX();
+        ocy = -carriage.centreY();
         obx = -model.bridge().centreX();
         oby = -model.bridge().centreY();
         damping = model.damping().guide();
@@ -48,7 +51,7 @@ final class CarriageForces {
         halfSpan = model.bridgeGuide().halfSpan();
         span2 = halfSpan * halfSpan;
         flexibility = 1 / (3 * model.beam() * 2 * halfSpan);
-        friction = guide.friction() + idlers.dragX();
+        friction = guide.friction() + riding.dragX();
         perLoad = guide.frictionCoefficient();
     }
 

@@ -70,9 +70,8 @@ public record ErrorSplit(
         Offset skewFlex = scaled(perSkew, beyond - play);
         double[] beam = beam(k);
         double twist = k.carriage.yaw - k.bridge.yaw;
-        double lift = liftOff(k);
-        Offset give =
-                new Offset(k.bridge.x + bridgeX(k) - bridgeY(k) * k.bridge.yaw, lift - beam[0]);
+        double lift = k.rail.liftOff(k.bridge, k.carriage);
+        Offset give = new Offset(k.bridge.x + k.obx - k.oby * k.bridge.yaw, lift - beam[0]);
         double ty = model.tool().y();
         double tx = model.tool().x();
         Offset bending = new Offset(-ty * beam[1], beam[0] + tx * beam[1]);
@@ -87,24 +86,6 @@ public record ErrorSplit(
                         .minus(lag);
         return new ErrorSplit(
                 total, stretch, squareness, skewPlay, skewFlex, give, bending, carriageTwist, lag);
-    }
-
-    private static double bridgeX(GantryKernel k) {
-        return -k.model.bridge().centreX();
-    }
-
-    private static double bridgeY(GantryKernel k) {
-        return -k.model.bridge().centreY();
-    }
-
-    /** Lift-off c of the carriage from the guide line, the bridge taken as straight [m]. */
-    private static double liftOff(GantryKernel k) {
-        double originY =
-                k.carriage.y
-                        - k.model.carriage().centreY()
-                        - k.model.carriage().centreX() * k.carriage.yaw;
-        double bridge = k.bridge.y + bridgeY(k) + bridgeX(k) * k.bridge.yaw;
-        return originY - bridge - k.carriagePlace() * k.bridge.yaw;
     }
 
     /** Deflection and slope of the beam at the carriage [m, rad]. */

@@ -16,8 +16,8 @@ import foldwright.gantry.route.RouteCheck;
  * piecewise linear: tension max(0, .), play x - clip(x), friction clip(f + k du, +-F) which truly
  * sticks.
  *
- * <p>Left out: changes of strand direction with skew (under 0.05 % of forces at 1 mrad), waves
- * along the belts and the mass of the belts themselves.
+ * <p>The belts' own mass is in it, see {@link RidingLoad}. Left out: changes of strand direction
+ * with skew (under 0.05 % of forces at 1 mrad) and waves along the belts.
  *
  * <p>One call of {@link #evaluate} and one of {@link #advance} make a step; between them positions,
  * tensions and forces belong to the same instant. No allocation in either. Stable while the highest
@@ -40,13 +40,14 @@ public final class GantryKernel {
     final RotorSet axles;
     final BeltSprings belts;
     final GuideSprings guide;
+    final RidingLoad riding;
     final MovingBody bridge;
     final MovingBody carriage;
     final LegForces legs;
     final CarriageForces rail;
     private final BeltForces pull;
 
-    // From the centres of mass of carriage and bridge to their origins [m].
+    // From the points to which the places of carriage and bridge refer to their origins [m].
     final double ocx;
     final double ocy;
     final double obx;
@@ -69,25 +70,18 @@ public final class GantryKernel {
         this.model = model;
         system = new BeltSystem(model.layout(), model.idlers());
         relation = RouteCheck.relation(system);
-        axles = new RotorSet(system, model, relation);
-        belts = new BeltSprings(system, model, axles);
+        riding = RidingLoad.of(model, system, relation);
+        axles = new RotorSet(system, model, relation, riding);
+        BodyMass moved = riding.balanced(model.carriage());
+        belts = new BeltSprings(system, model, moved, axles);
         guide = new GuideSprings(model.bridgeGuide(), model.bridge());
-        IdlerLoad riding = IdlerLoad.of(model);
-        bridge =
-                new MovingBody(
-                        model.bridge().mass(),
-                        model.bridge().mass() + riding.massY(),
-                        model.bridge().yawInertia());
-        carriage =
-                new MovingBody(
-                        model.carriage().mass() + riding.massX(),
-                        model.carriage().mass(),
-                        model.carriage().yawInertia());
+        bridge = riding.bridge(model.bridge());
+        carriage = riding.carriage(model.carriage());
         legs = new LegForces(model, guide, riding);
-        rail = new CarriageForces(model, riding);
+        rail = new CarriageForces(model, moved, riding);
         pull = new BeltForces(belts, model);
-        ocx = -model.carriage().centreX();
-        ocy = -model.carriage().centreY();
+        ocx = -moved.centreX();
+        ocy = -moved.centreY();
         obx = -model.bridge().centreX();
         oby = -model.bridge().centreY();
         squareness = model.bridgeGuide().squareness();

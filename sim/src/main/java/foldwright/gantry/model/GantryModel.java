@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.gantry.model;
 
-import foldwright.gantry.route.Belt;
 import foldwright.gantry.route.BeltLayout;
 import foldwright.gantry.route.IdlerModel;
 import java.util.List;
@@ -150,15 +149,7 @@ public record GantryModel(
 
     /** Without friction in rails, carriage, motors and idlers. */
     public GantryModel frictionless() {
-        List<Belt> belts = layout.belts().stream().map(FreeWheels::of).toList();
-        BeltLayout free =
-                new BeltLayout(
-                        layout.name(),
-                        belts,
-                        layout.drivenAxles(),
-                        layout.shafts(),
-                        layout.travel());
-        return with(free)
+        return with(layout.withBelts(FreeWheels::of))
                 .with(bridgeGuide.frictionless())
                 .with(carriageGuide.frictionless())
                 .withMotors(motors.stream().map(AxisMotor::frictionless).toList());
@@ -166,14 +157,12 @@ public record GantryModel(
 
     /** With idlers that have neither inertia nor drag, as sums by hand take them. */
     public GantryModel weightlessIdlers() {
-        List<Belt> belts = layout.belts().stream().map(FreeWheels::weightless).toList();
-        return with(
-                new BeltLayout(
-                        layout.name(),
-                        belts,
-                        layout.drivenAxles(),
-                        layout.shafts(),
-                        layout.travel()));
+        return with(layout.withBelts(FreeWheels::weightless));
+    }
+
+    /** With belts that weigh nothing, as sums by hand take them. */
+    public GantryModel weightlessBelts() {
+        return with(layout.withBelts(belt -> belt.withLinearMass(0)));
     }
 
     /** Without play, in rails and carriage. */

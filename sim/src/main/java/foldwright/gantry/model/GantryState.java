@@ -43,10 +43,10 @@ public record GantryState(
      */
     public static GantryState of(GantryKernel k, double x, double y) {
         GantryModel m = k.model;
-        double bx = k.bridge.x - m.bridge().centreX() + m.bridge().centreY() * k.bridge.yaw;
-        double by = k.bridge.y - m.bridge().centreY() - m.bridge().centreX() * k.bridge.yaw;
-        double cx = k.carriage.x - m.carriage().centreX() + m.carriage().centreY() * k.carriage.yaw;
-        double cy = k.carriage.y - m.carriage().centreY() - m.carriage().centreX() * k.carriage.yaw;
+        double bx = k.bridge.x + k.obx - k.oby * k.bridge.yaw;
+        double by = k.bridge.y + k.oby + k.obx * k.bridge.yaw;
+        double cx = k.carriage.x + k.ocx - k.ocy * k.carriage.yaw;
+        double cy = k.carriage.y + k.ocy + k.ocx * k.carriage.yaw;
         return new GantryState(
                 new Pose(bx, by, k.bridge.yaw, cx, cy, k.carriage.yaw),
                 k.bridge.yaw,

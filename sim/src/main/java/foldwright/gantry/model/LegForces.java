@@ -19,7 +19,7 @@ final class LegForces {
     private double bristleRight;
     private double yawMoment;
 
-    LegForces(GantryModel model, GuideSprings springs, IdlerLoad idlers) {
+    LegForces(GantryModel model, GuideSprings springs, RidingLoad riding) {
         BridgeGuide guide = model.bridgeGuide();
         firstLateral = springs.firstLateral();
         firstYaw = springs.firstYaw();
@@ -27,8 +27,8 @@ final class LegForces {
         damping = model.damping().guide();
         armLeft = -model.bridge().centreX() - guide.halfSpan();
         armRight = -model.bridge().centreX() + guide.halfSpan();
-        frictionLeft = guide.leftFriction() + idlers.dragY() / 2;
-        frictionRight = guide.rightFriction() + idlers.dragY() / 2;
+        frictionLeft = guide.leftFriction() + riding.dragY() / 2;
+        frictionRight = guide.rightFriction() + riding.dragY() / 2;
         perLoad = guide.frictionCoefficient();
     }
 

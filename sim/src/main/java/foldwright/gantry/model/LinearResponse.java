@@ -19,6 +19,8 @@ public final class LinearResponse {
     private final double[] masses;
     private final double x;
     private final double ratio;
+    private final double toOriginX;
+    private final double toOriginY;
 
     /**
      * Modes at a place.
@@ -34,6 +36,8 @@ public final class LinearResponse {
         statics.kernel().stand(x, y);
         RealMatrix stiffness = statics.stiffness();
         masses = statics.masses();
+        toOriginX = statics.kernel().ocx;
+        toOriginY = statics.kernel().ocy;
         modes = Modes.of(stiffness, masses);
     }
 
@@ -88,11 +92,11 @@ public final class LinearResponse {
     }
 
     private double leverX() {
-        return model.tool().x() - model.carriage().centreX();
+        return model.tool().x() + toOriginX;
     }
 
     private double leverY() {
-        return model.tool().y() - model.carriage().centreY();
+        return model.tool().y() + toOriginY;
     }
 
     /** Place about which the motion is linear, along the bridge [m]. */

@@ -9,6 +9,7 @@ package foldwright.gantry.model;
  */
 final class MirrorImages {
     private static final double SAME = 1e-9;
+    private static final double ROUNDING = 1e-12;
 
     private final BeltSpring[] springs;
     private final int[] partner;
@@ -135,6 +136,16 @@ final class MirrorImages {
         s.g3 = 0;
         s.g5 = 0;
         s.lengthX = 0;
+    }
+
+    /** Gives values that differ by rounding alone the same digits. */
+    static void equalise(double[] values) {
+        for (int i = 0; i < values.length; i++) {
+            for (int j = i + 1; j < values.length; j++) {
+                boolean alike = Math.abs(values[j] - values[i]) <= ROUNDING * Math.abs(values[i]);
+                values[j] = alike ? values[i] : values[j];
+            }
+        }
     }
 
     /** Gives rotors that turn as mirror images of each other the same digits of their turns. */

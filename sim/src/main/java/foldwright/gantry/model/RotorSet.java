@@ -24,7 +24,7 @@ final class RotorSet {
     /** What belt ends without an axle turn: it stands still for ever. */
     final Rotor still = new Rotor(1, 0);
 
-    RotorSet(BeltSystem system, GantryModel model, MotionRelation relation) {
+    RotorSet(BeltSystem system, GantryModel model, MotionRelation relation, RidingLoad riding) {
         int count = system.axleNames().size();
         double[] inertia = new double[count];
         double[] drag = new double[count];
@@ -34,10 +34,16 @@ final class RotorSet {
             inertia[system.axle(m.axle())] += m.rotorInertia();
             drag[system.axle(m.axle())] += m.drag();
         }
+        for (int i = 0; i < count; i++) {
+            double own = inertia[i] > 0 ? inertia[i] : LEAST_MASS * radius[i] * radius[i];
+            inertia[i] = own + riding.axleInertia(i);
+            drag[i] += riding.axleDrag(i);
+        }
+        MirrorImages.equalise(inertia);
+        MirrorImages.equalise(drag);
         rotors = new Rotor[count];
         for (int i = count - 1; i >= 0; i--) {
-            double j = inertia[i] > 0 ? inertia[i] : LEAST_MASS * radius[i] * radius[i];
-            rotors[i] = new Rotor(j, drag[i]);
+            rotors[i] = new Rotor(inertia[i], drag[i]);
             rotors[i].perX = relation.anglePerX(i);
             rotors[i].perY = relation.anglePerY(i);
             rotors[i].next = i + 1 < count ? rotors[i + 1] : null;

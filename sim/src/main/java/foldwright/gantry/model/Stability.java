@@ -51,12 +51,12 @@ public record Stability(double highest, double step, int halvings) {
     /** Adds the springs of friction that sticks. */
     private static void stick(GantryModel model, RealMatrix k, GantryKernel kernel) {
         double w = model.bridgeGuide().halfSpan();
-        IdlerLoad idlers = IdlerLoad.of(model);
-        if (model.bridgeGuide().leftFriction() + idlers.dragY() > 0) {
+        RidingLoad riding = kernel.riding;
+        if (model.bridgeGuide().leftFriction() + riding.dragY() > 0) {
             k.addToEntry(1, 1, 2 * GantryKernel.STICK);
             k.addToEntry(2, 2, 2 * GantryKernel.STICK * w * w);
         }
-        if (model.carriageGuide().friction() + idlers.dragX() > 0) {
+        if (model.carriageGuide().friction() + riding.dragX() > 0) {
             k.addToEntry(0, 0, GantryKernel.STICK);
             k.addToEntry(3, 3, GantryKernel.STICK);
             k.addToEntry(0, 3, -GantryKernel.STICK);

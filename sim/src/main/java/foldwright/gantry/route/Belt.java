@@ -35,7 +35,7 @@ public record Belt(
         Finite.checkPositive(name, "pitch", pitch);
         Finite.checkPositive(name, "width", width);
         Finite.checkPositive(name, "stiffness", stiffness);
-        Finite.checkPositive(name, "linear mass", linearMass);
+        Finite.checkNotNegative(name, "linear mass", linearMass);
         Finite.checkNotNegative(name, "pretension", pretension);
         Finite.check(name, "level", level);
         if (points.size() < 2) {
@@ -62,6 +62,11 @@ public record Belt(
     /** The same belt pulled tighter or slacker [N]. */
     public Belt withPretension(double force) {
         return new Belt(name, points, pitch, width, stiffness, linearMass, force, level);
+    }
+
+    /** The same belt with another mass of a length [kg/m]; 0 for one that weighs nothing. */
+    public Belt withLinearMass(double mass) {
+        return new Belt(name, points, pitch, width, stiffness, mass, pretension, level);
     }
 
     /** The same belt with another force per unit strain [N]. */

@@ -3,6 +3,7 @@ package foldwright.gantry.route;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 
 /**
  * All belts of a gantry, with the axles that motors drive.
@@ -28,6 +29,12 @@ public record BeltLayout(
         if (belts.isEmpty()) {
             throw new IllegalArgumentException("layout \"" + name + "\" has no belt");
         }
+    }
+
+    /** The same layout with every belt changed in one way. */
+    public BeltLayout withBelts(UnaryOperator<Belt> change) {
+        List<Belt> changed = belts.stream().map(change).toList();
+        return new BeltLayout(name, changed, drivenAxles, shafts, travel);
     }
 
     /** The same layout with one belt changed. */

@@ -17,7 +17,8 @@ class AccelerationLimitsTest {
     private static GantryModel scene(String name) throws Exception {
         Path file = Path.of("..", "scenes", name + ".json");
         return GantryAssembly.of(MachineFile.read(file).machine().gantry().orElseThrow())
-                .weightlessIdlers();
+                .weightlessIdlers()
+                .weightlessBelts();
     }
 
     /** a = 2 K s/(m B^2) for a skew s end to end: 8.85 m/s2 for 0.05 mm. */
