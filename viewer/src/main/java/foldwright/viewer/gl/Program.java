@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import org.joml.Matrix4fc;
-import org.lwjgl.system.MemoryStack;
 
 /**
  * A linked pair of shaders. Sources are resource files {@code shaders/NAME.vert} and {@code
@@ -21,6 +20,7 @@ public final class Program implements AutoCloseable {
     private static final String FOLDER = "/foldwright/viewer/shaders/";
 
     private final int name;
+    private final float[] matrix = new float[16];
     private final Map<String, Integer> places = new HashMap<>();
 
     /**
@@ -121,9 +121,27 @@ public final class Program implements AutoCloseable {
     }
 
     public void set(String uniform, Matrix4fc value) {
-        try (MemoryStack stack = MemoryStack.stackPush()) {
-            glUniformMatrix4fv(place(uniform), false, value.get(stack.mallocFloat(16)));
-        }
+        glUniformMatrix4fv(place(uniform), false, value.get(matrix));
+    }
+
+    /** Sets a vec3 from a colour 0xRRGGBB. */
+    public void colour(String uniform, int rgb) {
+        set(uniform, red(rgb), green(rgb), blue(rgb));
+    }
+
+    /** Red of a colour 0xRRGGBB, 0 to 1. */
+    public static float red(int rgb) {
+        return (rgb >> 16 & 255) / 255f;
+    }
+
+    /** Green of a colour, 0 to 1. */
+    public static float green(int rgb) {
+        return (rgb >> 8 & 255) / 255f;
+    }
+
+    /** Blue of a colour, 0 to 1. */
+    public static float blue(int rgb) {
+        return (rgb & 255) / 255f;
     }
 
     /** Sets an array of vec3. */

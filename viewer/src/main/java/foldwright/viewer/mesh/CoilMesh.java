@@ -6,8 +6,8 @@ package foldwright.viewer.mesh;
  * that closing costs no upload. One dead turn lies at each end.
  */
 public final class CoilMesh {
-    private static final int PER_TURN = 20;
-    private static final int ROUND = 6;
+    private static final int PER_TURN = 14;
+    private static final int ROUND = 5;
 
     private CoilMesh() {}
 

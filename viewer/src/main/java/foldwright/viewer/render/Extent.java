@@ -13,7 +13,7 @@ import org.joml.Vector3f;
 final class Extent {
     private final Vector3f point = new Vector3f();
 
-    /** Edges in pixels, x from the left, y from below. */
+    /** Edges, x from the left, y from below. */
     float left;
 
     float right;
@@ -21,11 +21,20 @@ final class Extent {
     float top;
 
     /**
-     * Measures.
+     * Measures in pixels.
      *
      * @param flatten direction along which parts are pushed onto z = 0; null: not
      */
     void measure(List<Batch> batches, Matrix4f view, Vector3f flatten, float width, float height) {
+        measure(batches, view, flatten);
+        left = (left * 0.5f + 0.5f) * width;
+        right = (right * 0.5f + 0.5f) * width;
+        bottom = (bottom * 0.5f + 0.5f) * height;
+        top = (top * 0.5f + 0.5f) * height;
+    }
+
+    /** Measures in the units of a matrix. */
+    void measure(List<Batch> batches, Matrix4f view, Vector3f flatten) {
         left = Float.MAX_VALUE;
         bottom = Float.MAX_VALUE;
         right = -Float.MAX_VALUE;
@@ -38,10 +47,6 @@ final class Extent {
                 }
             }
         }
-        left = (left * 0.5f + 0.5f) * width;
-        right = (right * 0.5f + 0.5f) * width;
-        bottom = (bottom * 0.5f + 0.5f) * height;
-        top = (top * 0.5f + 0.5f) * height;
     }
 
     private void corners(Batch batch, int at, Matrix4f view, Vector3f flatten) {

@@ -9,6 +9,8 @@ import foldwright.viewer.mesh.Zone;
 import foldwright.viewer.scene.Batch;
 import java.nio.FloatBuffer;
 import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
 import org.lwjgl.system.MemoryUtil;
 
 /**
@@ -16,6 +18,10 @@ import org.lwjgl.system.MemoryUtil;
  * edges.
  */
 final class GpuMesh implements AutoCloseable {
+    private static final Zone[] ZONES = Zone.values();
+    private static final Set<Zone> PATTERNS = EnumSet.of(Zone.BELT, Zone.THREAD, Zone.RIM);
+    private static final Set<Zone> INKS =
+            EnumSet.of(Zone.LOAD, Zone.SPRING, Zone.BLOCK, Zone.MOTOR);
     private static final int EDGE_VERTEX = Mesh.EDGE_FLOATS + 1;
 
     private final Batch batch;
@@ -100,16 +106,16 @@ final class GpuMesh implements AutoCloseable {
         if (batch.mesh.coil() != null) {
             return Family.Sort.COIL;
         }
+        boolean ink = false;
         float[] vertices = batch.mesh.vertices();
         for (int at = 6; at < vertices.length; at += Mesh.VERTEX_FLOATS) {
-            int zone = Math.round(vertices[at]);
-            if (zone == Zone.BELT.ordinal()
-                    || zone == Zone.THREAD.ordinal()
-                    || zone == Zone.RIM.ordinal()) {
+            Zone zone = ZONES[Math.round(vertices[at])];
+            if (PATTERNS.contains(zone)) {
                 return Family.Sort.PATTERN;
             }
+            ink |= INKS.contains(zone);
         }
-        return Family.Sort.PLAIN;
+        return ink ? Family.Sort.INK : Family.Sort.PLAIN;
     }
 
     /** Sends the records of this picture if they changed; returns whether they did. */

@@ -13,8 +13,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.joml.Matrix4f;
-import org.joml.Vector3f;
 
 /**
  * Draws the parts of a machine into a target. Passes in order: shadow map, shadow on the table,
@@ -22,10 +23,6 @@ import org.joml.Vector3f;
  * eye than faces.
  */
 public final class MachineRenderer implements AutoCloseable {
-    /** Towards the light. */
-    private static final Vector3f LIGHT = new Vector3f(0.42f, -0.55f, 1.05f).normalize();
-
-    private static final int SHADOW_SIZE = 1024;
     private static final double PULL = 0.0004;
 
     /** How a picture is taken. */
@@ -44,32 +41,34 @@ public final class MachineRenderer implements AutoCloseable {
         SIGNED
     }
 
+    private static final Zone[] ZONES = Zone.values();
+
     private final List<GpuMesh> meshes = new ArrayList<>();
-    private final Map<Family.Sort, List<GpuMesh>> sorted = new EnumMap<>(Family.Sort.class);
+    private List<List<GpuMesh>> sorted = List.of();
     private final Family solid = new Family("solid", "solid", Family.Variants.ALL);
     private final Family line = new Family("line", "line", Family.Variants.COIL_ONLY);
-    private final Family depth = new Family("depth", "depth", Family.Variants.COIL_ONLY);
-    private final Program blur = new Program("whole", "blur");
-    private final Program table = new Program("whole", "table");
-    private final Target shadow = new Target(Target.Form.SHADOW, SHADOW_SIZE, SHADOW_SIZE);
+    private final ShadowMap shadow = new ShadowMap();
+    private final TableShadow table = new TableShadow();
     private final Map<Theme, InkScale[]> inks = new EnumMap<>(Theme.class);
-    private final int empty = glGenVertexArrays();
     private Target samples;
-    private Target tableShadow;
-    private Target tableBlur;
     private Target idTarget;
     private Family ids;
     private List<Batch> batches = List.of();
     private final Extent shadows = new Extent();
     private final Extent solidsSeen = new Extent();
     private final float[] materials = new float[16 * 3];
-    private final Matrix4f light = new Matrix4f();
+    private Palette materialsOf;
     private final Matrix4f view = new Matrix4f();
-    private final Vector3f origin = new Vector3f();
-    private final Vector3f up = new Vector3f(0, 1, 0);
-    private final Vector3f lamp = new Vector3f();
     private double shadowReach = Double.NaN;
     private float pale;
+
+    /** The picture being drawn. */
+    private Shot shot;
+
+    private Target onto;
+    private final Consumer<Program> solidUniforms = this::solid;
+    private final Consumer<Program> lineUniforms = this::line;
+    private final Consumer<Program> idUniforms = this::id;
 
     /** Takes new parts; those of before are deleted. */
     public void parts(List<Batch> batches) {
@@ -77,9 +76,10 @@ public final class MachineRenderer implements AutoCloseable {
         meshes.clear();
         this.batches = List.copyOf(batches);
         batches.forEach(b -> meshes.add(new GpuMesh(b)));
-        for (Family.Sort sort : Family.Sort.values()) {
-            sorted.put(sort, meshes.stream().filter(m -> m.sort() == sort).toList());
-        }
+        sorted =
+                Stream.of(Family.Sort.values())
+                        .map(sort -> meshes.stream().filter(m -> m.sort() == sort).toList())
+                        .toList();
         shadowReach = Double.NaN;
     }
 
@@ -98,26 +98,10 @@ public final class MachineRenderer implements AutoCloseable {
             return;
         }
         shadowReach = reach;
-        float r = (float) reach;
-        light.identity()
-                .ortho(-r, r, -r, r, 0, 4 * r)
-                .lookAt(lamp.set(LIGHT).mul(2 * r), origin, up);
-        shadow.bind();
-        state();
-        glClear(GL_DEPTH_BUFFER_BIT);
-        glEnable(GL_POLYGON_OFFSET_FILL);
-        glPolygonOffset(1.5f, 3);
-        depth.draw(
-                sorted,
-                p -> {
-                    p.set("view", light);
-                    p.set("flatten", 0, 0, 0);
-                },
-                GpuMesh::drawFaces);
-        glDisable(GL_POLYGON_OFFSET_FILL);
+        shadow.draw(batches, sorted, reach);
     }
 
-    private static void state() {
+    static void state() {
         glDisable(GL_BLEND);
         glDisable(GL_STENCIL_TEST);
         glDisable(GL_SCISSOR_TEST);
@@ -135,17 +119,18 @@ public final class MachineRenderer implements AutoCloseable {
      * is covered.
      */
     public void draw(Shot shot, Target target) {
-        sizes(target, shot);
-        view.set(shot.view.matrix(target.width, target.height, shot.reach));
-        shadows.measure(batches, view, LIGHT, target.width, target.height);
+        this.shot = shot;
+        onto = target;
+        shot.view.matrix(target.width, target.height, shot.reach, view);
+        shadows.measure(batches, view, ShadowMap.LIGHT, target.width, target.height);
         solidsSeen.measure(batches, view, null, target.width, target.height);
-        tableShadow(shot, view);
-        Target into = shot.quality == Quality.REST ? samples : target;
+        table.cast(shot, view, shadow, shadows, target);
+        Target into = shot.quality == Quality.REST ? samples() : target;
         into.bind();
         state();
-        paper(shot);
-        solids(shot, view);
-        lines(shot, view, target);
+        paper();
+        solids();
+        lines();
         glBindVertexArray(0);
         if (into != target) {
             into.copyTo(target);
@@ -165,23 +150,12 @@ public final class MachineRenderer implements AutoCloseable {
                         || shadows.bottom - rim > top);
     }
 
-    private void sizes(Target target, Shot shot) {
-        if (shot.quality == Quality.REST && misfit(samples, target.width, target.height)) {
-            replaceSamples(new Target(Target.Form.SAMPLES_4, target.width, target.height));
+    private Target samples() {
+        if (misfit(samples, onto.width, onto.height)) {
+            closeIf(samples);
+            samples = new Target(Target.Form.SAMPLES_4, onto.width, onto.height);
         }
-        int w = (target.width + 3) / 4;
-        int h = (target.height + 3) / 4;
-        if (misfit(tableShadow, w, h)) {
-            closeIf(tableShadow);
-            closeIf(tableBlur);
-            tableShadow = new Target(Target.Form.GREY, w, h);
-            tableBlur = new Target(Target.Form.GREY, w, h);
-        }
-    }
-
-    private void replaceSamples(Target next) {
-        closeIf(samples);
-        samples = next;
+        return samples;
     }
 
     private static boolean misfit(Target target, int width, int height) {
@@ -194,86 +168,39 @@ public final class MachineRenderer implements AutoCloseable {
         }
     }
 
-    private void tableShadow(Shot shot, Matrix4f view) {
-        tableShadow.bind();
-        state();
-        glDisable(GL_DEPTH_TEST);
-        glDisable(GL_CULL_FACE);
-        glClearColor(0, 0, 0, 0);
-        glClear(GL_COLOR_BUFFER_BIT);
-        depth.draw(
-                sorted,
-                p -> {
-                    p.set("view", view);
-                    p.set("flatten", LIGHT.x, LIGHT.y, LIGHT.z);
-                    p.set("table", 0f);
-                },
-                GpuMesh::drawFaces);
-        glBindVertexArray(empty);
-        blur.use();
-        blur.set("picture", 0);
-        float step = (float) Math.max(0.6, shot.u);
-        for (int i = 0; i < 2; i++) {
-            tableBlur.bind();
-            tableShadow.bindTexture(0);
-            blur.set("step", step / tableShadow.width, 0);
-            glDrawArrays(GL_TRIANGLES, 0, 3);
-            tableShadow.bind();
-            tableBlur.bindTexture(0);
-            blur.set("step", 0, step / tableShadow.height);
-            glDrawArrays(GL_TRIANGLES, 0, 3);
-        }
-    }
-
     /** Bare paper, and the shadow only where there is one. */
-    private void paper(Shot shot) {
+    private void paper() {
         int c = shot.palette.paper;
-        glClearColor(red(c), green(c), blue(c), 1);
+        glClearColor(Program.red(c), Program.green(c), Program.blue(c), 1);
         glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
-        glDisable(GL_DEPTH_TEST);
-        glEnable(GL_SCISSOR_TEST);
-        float rim = (float) (40 * Math.max(0.6, shot.u));
-        int x = Math.max(0, (int) (shadows.left - rim));
-        int y = Math.max(0, (int) (shadows.bottom - rim));
-        glScissor(
-                x,
-                y,
-                Math.max(0, (int) (shadows.right + rim) - x),
-                Math.max(0, (int) (shadows.top + rim) - y));
-        glBindVertexArray(empty);
-        table.use();
-        table.set("picture", 0);
-        tableShadow.bindTexture(0);
-        colour(table, "paper", shot.palette.paper);
-        boolean lightTheme = !shot.palette.dark();
-        colour(table, "ink", lightTheme ? shot.palette.ink : 0x000000);
-        table.set(
-                "shade",
-                (lightTheme ? 0.17f : shot.view.above ? 0.28f : 0.42f) * (1 - 0.7f * pale));
-        glDrawArrays(GL_TRIANGLES, 0, 3);
-        glDisable(GL_SCISSOR_TEST);
-        glEnable(GL_DEPTH_TEST);
+        table.lay(shot, pale);
     }
 
-    private void solids(Shot shot, Matrix4f view) {
-        for (Zone zone : Zone.values()) {
-            put(materials, zone.ordinal() * 3, shot.palette.material(zone.material));
+    private void solids() {
+        if (materialsOf != shot.palette) {
+            materialsOf = shot.palette;
+            for (Zone zone : ZONES) {
+                int c = materialsOf.material(zone.material);
+                materials[zone.ordinal() * 3] = Program.red(c);
+                materials[zone.ordinal() * 3 + 1] = Program.green(c);
+                materials[zone.ordinal() * 3 + 2] = Program.blue(c);
+            }
         }
-        ink(shot).bind(1);
-        shadow.bindTexture(2);
+        ink().bind(1);
+        shadow.bind(2);
         glEnable(GL_POLYGON_OFFSET_FILL);
         glPolygonOffset(1, 1);
-        solid.draw(sorted, p -> solid(p, shot, view), GpuMesh::drawFaces);
+        solid.draw(sorted, solidUniforms, GpuMesh::drawFaces);
         glDisable(GL_POLYGON_OFFSET_FILL);
     }
 
-    private void solid(Program p, Shot shot, Matrix4f view) {
+    private void solid(Program p) {
         boolean lightTheme = !shot.palette.dark();
         p.set("view", view);
-        p.set("light", light);
+        p.set("light", shadow.matrix());
         p.setVec3Array("materials", materials);
-        colour(p, "edge", lightTheme ? shot.palette.material("edge") : 0x0B0D10);
-        colour(p, "paper", shot.palette.paper);
+        p.colour("edge", lightTheme ? shot.palette.material("edge") : 0x0B0D10);
+        p.colour("paper", shot.palette.paper);
         p.set(
                 "warm",
                 lightTheme ? 0.815f : 0.62f,
@@ -285,30 +212,34 @@ public final class MachineRenderer implements AutoCloseable {
         p.set("shadow", 2);
     }
 
-    private InkScale ink(Shot shot) {
-        return inks.computeIfAbsent(
-                        shot.palette.roles.theme(),
-                        t ->
-                                new InkScale[] {
-                                    new InkScale(shot.palette, InkScale.Kind.LOAD),
-                                    new InkScale(shot.palette, InkScale.Kind.SIGNED)
-                                })[shot.ink.ordinal()];
+    private InkScale ink() {
+        Theme theme = shot.palette.roles.theme();
+        InkScale[] pair = inks.get(theme);
+        if (pair == null) {
+            pair =
+                    new InkScale[] {
+                        new InkScale(shot.palette, InkScale.Kind.LOAD),
+                        new InkScale(shot.palette, InkScale.Kind.SIGNED)
+                    };
+            inks.put(theme, pair);
+        }
+        return pair[shot.ink.ordinal()];
     }
 
-    private void lines(Shot shot, Matrix4f view, Target target) {
+    private void lines() {
         glEnable(GL_BLEND);
         glBlendFuncSeparate(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA, GL_ZERO, GL_ONE);
         glDepthMask(false);
         glDisable(GL_CULL_FACE);
-        line.draw(sorted, p -> line(p, shot, view, target), GpuMesh::drawLines);
+        line.draw(sorted, lineUniforms, GpuMesh::drawLines);
         glDepthMask(true);
     }
 
-    private void line(Program p, Shot shot, Matrix4f view, Target target) {
+    private void line(Program p) {
         p.set("view", view);
         var away = shot.view.away();
         p.set("away", (float) away.x(), (float) away.y(), (float) away.z());
-        p.set("size", target.width, target.height);
+        p.set("size", onto.width, onto.height);
         float k = (float) Math.max(0.8, shot.u);
         p.set("widths[0]", 1.15f * k);
         p.set("widths[1]", 0.8f * k);
@@ -316,8 +247,13 @@ public final class MachineRenderer implements AutoCloseable {
         boolean lightTheme = !shot.palette.dark();
         int edge = shot.palette.material("edge");
         float alpha = (lightTheme ? 0.86f : 0.50f) * (1 - 0.65f * pale);
-        p.set("ink", red(edge), green(edge), blue(edge), alpha);
-        colour(p, "pine", shot.palette.pine);
+        p.set("ink", Program.red(edge), Program.green(edge), Program.blue(edge), alpha);
+        p.colour("pine", shot.palette.pine);
+    }
+
+    private void id(Program p) {
+        p.set("view", view);
+        p.set("light", shadow.matrix());
     }
 
     /**
@@ -342,40 +278,13 @@ public final class MachineRenderer implements AutoCloseable {
         glClearBufferuiv(GL_COLOR, 0, new int[] {0, 0, 0, 0});
         glClear(GL_DEPTH_BUFFER_BIT);
         if (ids == null) {
-            ids = new Family("solid", "id", Family.Variants.COIL_ONLY);
+            ids = new Family("solid", "id", Family.Variants.COIL_ONLY, "ID");
         }
-        ids.draw(
-                sorted,
-                p -> {
-                    p.set("view", seen.matrix(width, height, reach));
-                    p.set("light", light);
-                },
-                GpuMesh::drawFaces);
+        seen.matrix(width, height, reach, view);
+        ids.draw(sorted, idUniforms, GpuMesh::drawFaces);
         glBindVertexArray(0);
         glDisable(GL_SCISSOR_TEST);
         return idTarget.readId(x, fromBelow);
-    }
-
-    private static float red(int c) {
-        return (c >> 16 & 255) / 255f;
-    }
-
-    private static float green(int c) {
-        return (c >> 8 & 255) / 255f;
-    }
-
-    private static float blue(int c) {
-        return (c & 255) / 255f;
-    }
-
-    private static void put(float[] out, int at, int c) {
-        out[at] = red(c);
-        out[at + 1] = green(c);
-        out[at + 2] = blue(c);
-    }
-
-    private static void colour(Program program, String name, int c) {
-        program.set(name, red(c), green(c), blue(c));
     }
 
     @Override
@@ -387,19 +296,14 @@ public final class MachineRenderer implements AutoCloseable {
                             pair[0].close();
                             pair[1].close();
                         });
-        for (Family f : List.of(solid, line, depth)) {
-            f.close();
-        }
+        solid.close();
+        line.close();
         if (ids != null) {
             ids.close();
         }
-        blur.close();
         table.close();
         shadow.close();
         closeIf(samples);
-        closeIf(tableShadow);
-        closeIf(tableBlur);
         closeIf(idTarget);
-        glDeleteVertexArrays(empty);
     }
 }

@@ -117,12 +117,13 @@ public final class View {
      * To clip space of a picture of this size.
      *
      * @param reach depths from -reach to +reach are kept [m]
+     * @return {@code out}
      */
-    public Matrix4f matrix(double width, double height, double reach) {
+    public Matrix4f matrix(double width, double height, double reach, Matrix4f out) {
         double kx = 2 * scale / width;
         double ky = 2 * scale / height;
         double kz = 1 / reach;
-        return new Matrix4f(
+        return out.set(
                 (float) (kx * right.x),
                 (float) (ky * up.x),
                 (float) (kz * away.x),

@@ -1,4 +1,4 @@
 #version 330 core
-flat in vec4 more;
+flat in float id;
 out uint result;
-void main() { result = uint(more.x + 0.5); }
+void main() { result = uint(id + 0.5); }

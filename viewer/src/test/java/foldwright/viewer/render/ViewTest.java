@@ -4,6 +4,7 @@ package foldwright.viewer.render;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
+import org.joml.Matrix4f;
 import org.joml.Vector4f;
 import org.junit.jupiter.api.Test;
 
@@ -48,7 +49,9 @@ class ViewTest {
     @Test
     void matrixAgreesWithThePixels() {
         View v = new View(View.Stance.home(), 1700, 400, 700);
-        Vector4f p = v.matrix(1280, 720, 3).transform(new Vector4f(0.12f, -0.05f, 0.2f, 1));
+        Vector4f p =
+                v.matrix(1280, 720, 3, new Matrix4f())
+                        .transform(new Vector4f(0.12f, -0.05f, 0.2f, 1));
         assertThat((p.x + 1) * 640).isCloseTo((float) v.x(0.12, -0.05, 0.2), offset(0.01f));
         assertThat((1 - p.y) * 360).isCloseTo((float) v.y(0.12, -0.05, 0.2), offset(0.01f));
     }
