@@ -90,12 +90,14 @@ final class ActiveTangent {
     private void addBelts(RealMatrix m) {
         double place = k.carriagePlace();
         m.addToEntry(2, 2, Math.max(0, k.belts.pretensionStiffness));
-        for (BeltPair pair = k.belts.first; pair != null; pair = pair.next) {
+        for (BeltSpring s = k.belts.firstAlone; s != null; s = s.next) {
+            addBelt(m, s, place);
+        }
+        for (MirrorPair pair = k.belts.firstPair; pair != null; pair = pair.next) {
+            // Both together first: a sum of two does not depend on their order.
             RealMatrix both = new Array2DRowRealMatrix(size, size);
-            addBelt(both, pair.first, place);
-            if (pair.second != null) {
-                addBelt(both, pair.second, place);
-            }
+            addBelt(both, pair.right, place);
+            addBelt(both, pair.left, place);
             for (int r = 0; r < size; r++) {
                 for (int c = 0; c < size; c++) {
                     m.addToEntry(r, c, both.getEntry(r, c));

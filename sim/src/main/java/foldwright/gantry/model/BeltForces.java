@@ -9,8 +9,14 @@ final class BeltForces {
     private final double damping;
     private final double oby;
     private final DampedPlace d = new DampedPlace();
-    private double least;
-    private double most;
+
+    // On bridge and carriage, reversed sign [N, N m].
+    double px;
+    double py;
+    double pt;
+    double cx;
+    double cy;
+    double ct;
 
     BeltForces(BeltSprings belts, GantryModel model) {
         this.belts = belts;
@@ -19,70 +25,58 @@ final class BeltForces {
     }
 
     /**
-     * Adds the forces.
+     * Tensions, their torques on the rotors and the sums on both bodies.
      *
      * @param s place of the carriage on the bridge [m]
+     * @param half half a step, which predicts the velocity [s]
      */
-    void evaluate(MovingBody bridge, MovingBody carriage, double s) {
+    void evaluate(MovingBody bridge, MovingBody carriage, double s, double half) {
         DampedPlace d = this.d;
-        d.xb = fma(damping, bridge.ux, bridge.x);
-        d.yb = fma(damping, bridge.uy, bridge.y);
-        d.th = fma(damping, bridge.uyaw, bridge.yaw);
-        d.xc = fma(damping, carriage.ux, carriage.x);
-        d.yc = fma(damping, carriage.uy, carriage.y);
-        d.tc = fma(damping, carriage.uyaw, carriage.yaw);
+        d.xb = fma(damping, bridge.speedX(half), bridge.x);
+        d.yb = fma(damping, bridge.speedY(half), bridge.y);
+        d.th = fma(damping, bridge.speedYaw(half), bridge.yaw);
+        d.xc = fma(damping, carriage.speedX(half), carriage.x);
+        d.yc = fma(damping, carriage.speedY(half), carriage.y);
+        d.tc = fma(damping, carriage.speedYaw(half), carriage.yaw);
         d.s = s;
         d.y = bridge.y + oby;
-        double px = 0;
-        double py = 0;
-        double pt = belts.pretensionStiffness * bridge.yaw;
-        double cx = 0;
-        double cy = 0;
-        double ct = 0;
-        double low = Double.POSITIVE_INFINITY;
-        double high = 0;
-        for (BeltPair pair = belts.first; pair != null; pair = pair.next) {
-            BeltSpring a = pair.first;
+        sum(belts.pretensionStiffness * bridge.yaw);
+    }
+
+    /** Sums in local variables: a field would be written back for every section. */
+    private void sum(double pretensionMoment) {
+        double bx = 0;
+        double by = 0;
+        double bt = pretensionMoment;
+        double kx = 0;
+        double ky = 0;
+        double kt = 0;
+        for (BeltSpring a = belts.firstAlone; a != null; a = a.next) {
             double t = a.pull(d);
-            low = t < low ? t : low;
-            high = t > high ? t : high;
-            BeltSpring b = pair.second;
-            if (b == null) {
-                px = fma(t, a.g0, px);
-                py = fma(t, a.g1, py);
-                pt = fma(t, a.g2, pt);
-                cx = fma(t, a.g3, cx);
-                cy = fma(t, a.g4, cy);
-                ct = fma(t, a.g5, ct);
-            } else {
-                double w = b.pull(d);
-                low = w < low ? w : low;
-                high = w > high ? w : high;
-                px += t * a.g0 + w * b.g0;
-                py += t * a.g1 + w * b.g1;
-                pt += t * a.g2 + w * b.g2;
-                cx += t * a.g3 + w * b.g3;
-                cy += t * a.g4 + w * b.g4;
-                ct += t * a.g5 + w * b.g5;
-            }
+            bx = fma(t, a.g0, bx);
+            by = fma(t, a.g1, by);
+            bt = fma(t, a.g2, bt);
+            kx = fma(t, a.g3, kx);
+            ky = fma(t, a.g4, ky);
+            kt = fma(t, a.g5, kt);
         }
-        least = low;
-        most = high;
-        bridge.fx -= px;
-        bridge.fy -= py;
-        bridge.moment -= pt;
-        carriage.fx -= cx;
-        carriage.fy -= cy;
-        carriage.moment -= ct;
-    }
-
-    /** Smallest tension at the last evaluation [N]. */
-    double least() {
-        return least;
-    }
-
-    /** Largest tension at the last evaluation [N]. */
-    double most() {
-        return most;
+        for (MirrorPair p = belts.firstPair; p != null; p = p.next) {
+            p.pull(d);
+            BeltSpring a = p.right;
+            double even = p.sum;
+            double odd = p.difference;
+            bx = fma(odd, a.g0, bx);
+            by = fma(even, a.g1, by);
+            bt = fma(odd, a.g2, bt);
+            kx = fma(odd, a.g3, kx);
+            ky = fma(even, a.g4, ky);
+            kt = fma(odd, a.g5, kt);
+        }
+        px = bx;
+        py = by;
+        pt = bt;
+        cx = kx;
+        cy = ky;
+        ct = kt;
     }
 }

@@ -31,6 +31,9 @@ final class BeltSpring {
     /** Tension at the last evaluation [N]. */
     double tension;
 
+    /** The next section that stands alone. */
+    BeltSpring next;
+
     BeltSpring(int index, Section section, double pretension, double ea, RotorSet rotors) {
         this.index = index;
         this.pretension = pretension;
@@ -46,11 +49,23 @@ final class BeltSpring {
 
     /** Sets tension for a place and gives it [N]; adds its torque to the rotors of both ends. */
     double pull(DampedPlace d) {
-        double even = fma(g4, d.yc, fma(g1, d.yb, offset));
-        double odd = fma(g0, d.xb, g3 * d.xc) + fma(g2, d.th, g5 * d.tc);
+        return tighten(even(d) + odd(d), fma(lengthX, d.s, fma(lengthY, d.y, length0)));
+    }
+
+    /** Share of the extension that a mirrored motion leaves as it is [m]. */
+    double even(DampedPlace d) {
+        return fma(g4, d.yc, fma(g1, d.yb, offset));
+    }
+
+    /** Share of the extension whose sign a mirrored motion changes [m]. */
+    double odd(DampedPlace d) {
+        return fma(g0, d.xb, g3 * d.xc) + fma(g2, d.th, g5 * d.tc);
+    }
+
+    /** Sets and gives the tension for an extension by the bodies and a length [N]. */
+    double tighten(double extension, double length) {
         double turn = startArm * start.damped + endArm * end.damped;
-        double length = fma(lengthX, d.s, fma(lengthY, d.y, length0));
-        double t = fma(ea / length, even + odd + turn, pretension);
+        double t = fma(ea / length, extension + turn, pretension);
         t = t < 0 ? 0 : t;
         tension = t;
         start.torque -= t * startArm;

@@ -23,8 +23,10 @@ final class BeltSprings {
     /** In the order of {@code BeltSystem.sections()}. */
     final BeltSpring[] springs;
 
-    /** The same as a chain for the step. */
-    final BeltPair first;
+    /** For the step: the sections that are no mirror images, and the pairs that are, as chains. */
+    final BeltSpring firstAlone;
+
+    final MirrorPair firstPair;
 
     final boolean constant;
 
@@ -66,7 +68,9 @@ final class BeltSprings {
                 centre.carriageX() + carriage.centreX(),
                 centre.carriageY() + carriage.centreY(),
                 0);
-        first = new MirrorImages(springs).pairs(constant);
+        MirrorImages images = new MirrorImages(springs, constant);
+        firstAlone = images.firstAlone();
+        firstPair = images.firstPair();
     }
 
     /** Fits lengths linearly over the travel; true where rows and lengths are constant in slope. */

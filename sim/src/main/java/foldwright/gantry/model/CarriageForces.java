@@ -33,6 +33,9 @@ final class CarriageForces {
     private double force;
     private double moment;
     private double place;
+    private double along;
+    private double onBridge;
+    private double onCarriage;
 
     /**
      * @param carriage mass about the point to which the carriage's place refers
@@ -59,19 +62,30 @@ final class CarriageForces {
         bristle = 0;
     }
 
-    void evaluate(MovingBody bridge, MovingBody carriage, double stick) {
+    /** Forces for a step of h; half of it predicts the velocity. */
+    void evaluate(MovingBody bridge, MovingBody carriage, double h) {
         double th = bridge.yaw;
-        double uth = bridge.uyaw;
         double tc = carriage.yaw;
-        double utc = carriage.uyaw;
         // s = Xo - Xg, c = Yo - Yg - s theta, and their rates
         double s = fma(oby, th, fma(-ocy, tc, (carriage.x + ocx) - (bridge.x + obx)));
-        double us = fma(oby, uth, fma(-ocy, utc, carriage.ux - bridge.ux));
         double arm = obx + s;
         double c = fma(-arm, th, fma(ocx, tc, (carriage.y + ocy) - (bridge.y + oby)));
-        double uc = fma(-us, th, fma(-arm, uth, fma(ocx, utc, carriage.uy - bridge.uy)));
+        place = s;
+        double half = 0.5 * h;
+        double uth = bridge.speedYaw(half);
+        double utc = carriage.speedYaw(half);
+        double us = fma(oby, uth, fma(-ocy, utc, carriage.speedX(half) - bridge.speedX(half)));
+        double vc = carriage.speedY(half) - bridge.speedY(half);
+        double uc = fma(-us, th, fma(-arm, uth, fma(ocx, utc, vc)));
         double dc = fma(damping, uc, beyond(c, lateralPlay));
         double dpsi = fma(damping, utc - uth, beyond(tc - th, yawPlay));
+        resist(s, dc, dpsi);
+        double slide = fma(oby, bridge.vyaw, fma(-ocy, carriage.vyaw, carriage.vx - bridge.vx));
+        rub(GantryKernel.STICK * h * slide, th);
+    }
+
+    /** Blocks and beam, for ways beyond play with their damped speeds. */
+    private void resist(double s, double dc, double dpsi) {
         double s2 = s * s;
         double p = span2 - s2;
         double ep = flexibility * p;
@@ -79,21 +93,34 @@ final class CarriageForces {
         double c12 = -2 * ep * s;
         double c22 = fma(2 * halfSpan * flexibility, fma(3, s2, span2), yawCompliance);
         double inverse = 1 / fma(c11, c22, -c12 * c12);
-        double n = fma(c22, dc, -c12 * dpsi) * inverse;
-        double m = fma(c11, dpsi, -c12 * dc) * inverse;
-        force = n;
-        moment = m;
-        place = s;
-        double slide = fma(oby, bridge.vyaw, fma(-ocy, carriage.vyaw, carriage.vx - bridge.vx));
-        double f = LegForces.clip(fma(stick, slide, bristle), fma(perLoad, Math.abs(n), friction));
+        force = fma(c22, dc, -c12 * dpsi) * inverse;
+        moment = fma(c11, dpsi, -c12 * dc) * inverse;
+    }
+
+    /** Friction along the bridge, and what all forces do to both bodies. */
+    private void rub(double more, double th) {
+        double n = force;
+        double f = LegForces.clip(more + bristle, fma(perLoad, Math.abs(n), friction));
         bristle = f;
-        double along = fma(n, th, -f);
-        carriage.fx += along;
-        bridge.fx -= along;
-        carriage.fy -= n;
-        bridge.fy += n;
-        carriage.moment -= fma(n, ocx, fma(along, ocy, m));
-        bridge.moment += fma(n, arm, fma(along, oby, m));
+        double a = fma(n, th, -f);
+        along = a;
+        onCarriage = fma(n, ocx, fma(a, ocy, moment));
+        onBridge = fma(n, obx + place, fma(a, oby, moment));
+    }
+
+    /** Force on the carriage in x; the bridge gets its opposite [N]. */
+    double along() {
+        return along;
+    }
+
+    /** Yaw moment about the bridge's centre of mass [N m]. */
+    double onBridge() {
+        return onBridge;
+    }
+
+    /** Yaw moment about the carriage's centre of mass, reversed sign [N m]. */
+    double onCarriage() {
+        return onCarriage;
     }
 
     private static double beyond(double value, double free) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.gantry.model;
 
+import static java.lang.Math.fma;
+
 import foldwright.gantry.route.Carrier;
 
 /** A motor's turning field at work on its rotor. */
@@ -18,6 +20,9 @@ final class FieldMotor {
 
     /** Largest torque at the commanded speed [N m]. */
     private double strength;
+
+    /** Electrical angle by which the field is before the rotor at the last evaluation [rad]. */
+    double lag;
 
     /** Torque of the field on the rotor at the last evaluation [N m]. */
     double torque;
@@ -58,9 +63,10 @@ final class FieldMotor {
         return poles * (command - (rotor.angle - carried));
     }
 
-    /** Torque for an electrical lag; adds it to the rotor. */
-    double pull(double lag) {
-        double t = strength * FieldSine.of(lag) + damping * (commandRate - rotor.predicted);
+    /** Sets the torque for an electrical lag, adds it to the rotor and gives it. */
+    double pull(double newLag) {
+        lag = newLag;
+        double t = fma(strength, FieldSine.of(newLag), damping * (commandRate - rotor.predicted));
         torque = t;
         double size = Math.abs(t);
         peak = size > peak ? size : peak;

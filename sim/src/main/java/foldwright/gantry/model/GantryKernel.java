@@ -2,7 +2,6 @@
 package foldwright.gantry.model;
 
 import foldwright.gantry.route.BeltSystem;
-import foldwright.gantry.route.Carrier;
 import foldwright.gantry.route.MotionRelation;
 import foldwright.gantry.route.RouteCheck;
 
@@ -54,15 +53,10 @@ public final class GantryKernel {
     final double oby;
     final double squareness;
     final double guideDamping;
-    private final double beltDamping;
     private final double midX;
     private final double midY;
     private final double toolArmX;
     private final double toolArmY;
-    private final Rotor firstRotor;
-    private final FieldMotor firstMotor;
-    private final ShaftSpring firstShaft;
-    private double largestLag;
     private int sinceRenewal;
 
     /** Builds the kernel; the carriage stands at the middle of its travel. */
@@ -86,14 +80,10 @@ public final class GantryKernel {
         oby = -model.bridge().centreY();
         squareness = model.bridgeGuide().squareness();
         guideDamping = model.damping().guide();
-        beltDamping = model.damping().belt();
         midX = model.layout().travel().xMid();
         midY = model.layout().travel().yMid();
         toolArmX = ocx + model.tool().x();
         toolArmY = ocy + model.tool().y();
-        firstRotor = axles.rotors.length == 0 ? null : axles.rotors[0];
-        firstMotor = axles.motors.length == 0 ? null : axles.motors[0];
-        firstShaft = axles.shafts.length == 0 ? null : axles.shafts[0];
         stand(midX, midY);
     }
 
@@ -128,9 +118,7 @@ public final class GantryKernel {
 
     /** Sets what the motors are told: place and speed of the carriage origin [m, m/s]. */
     public void command(double x, double y, double vx, double vy) {
-        for (FieldMotor m = firstMotor; m != null; m = m.next) {
-            m.tell(x - midX, y - midY, vx, vy);
-        }
+        axles.command(x - midX, y - midY, vx, vy);
     }
 
     /** Forces at the present positions; h is the step the friction has moved through [s]. */
@@ -138,14 +126,22 @@ public final class GantryKernel {
         if (!belts.constant && h > 0 && ++sinceRenewal >= RENEW) {
             renewBelts();
         }
-        double half = 0.5 * h;
-        bridge.predict(half);
-        carriage.predict(half);
-        evaluateAxles(h);
-        double stick = STICK * h;
-        legs.evaluate(bridge, stick);
-        rail.evaluate(bridge, carriage, stick);
-        pull.evaluate(bridge, carriage, rail.place());
+        axles.evaluate(h, bridge.yaw, carriage.yaw);
+        legs.evaluate(bridge, h);
+        rail.evaluate(bridge, carriage, h);
+        pull.evaluate(bridge, carriage, rail.place(), 0.5 * h);
+        sumForces();
+    }
+
+    private void sumForces() {
+        double along = rail.along();
+        double across = rail.force();
+        bridge.fx = -(legs.side() + along) - pull.px;
+        bridge.fy = (across - legs.friction()) - pull.py;
+        bridge.moment = (legs.moment() + rail.onBridge()) - (pull.pt + axles.onBridge());
+        carriage.fx = along - pull.cx;
+        carriage.fy = -across - pull.cy;
+        carriage.moment = -rail.onCarriage() - (pull.ct + axles.onCarriage());
     }
 
     /** Takes belt rows from the exact geometry here; nothing to do where they are constant. */
@@ -156,42 +152,16 @@ public final class GantryKernel {
         }
     }
 
-    private void evaluateAxles(double h) {
-        for (Rotor r = firstRotor; r != null; r = r.next) {
-            r.evaluate(h, beltDamping);
-        }
-        double furthest = 0;
-        for (FieldMotor m = firstMotor; m != null; m = m.next) {
-            double lag = lag(m);
-            double far = Math.abs(lag);
-            furthest = far > furthest ? far : furthest;
-            double t = m.pull(lag);
-            if (m.body != Carrier.BASE) {
-                carrier(m).moment -= t;
-            }
-        }
-        largestLag = furthest;
-        for (ShaftSpring s = firstShaft; s != null; s = s.next) {
-            s.evaluate(guideDamping);
-        }
-    }
-
-    private MovingBody carrier(FieldMotor m) {
-        return m.body == Carrier.BRIDGE ? bridge : carriage;
-    }
-
     /** Electrical angle by which a field is before its rotor [rad]. */
     double lag(FieldMotor m) {
-        return m.lag(m.body == Carrier.BASE ? 0 : carrier(m).yaw);
+        return RotorSet.lag(m, bridge.yaw, carriage.yaw);
     }
 
     /** One step of h with the forces of the last evaluation [s]. */
     public void advance(double h) {
         bridge.advance(h);
         carriage.advance(h);
-        for (Rotor r = firstRotor; r != null; r = r.next) {
-            r.advance(h);
-        }
+        axles.advance(h);
     }
 
     public GantryModel model() {
@@ -234,12 +204,20 @@ public final class GantryKernel {
 
     /** Smallest tension of all sections at the last evaluation [N]. */
     public double leastTension() {
-        return pull.least();
+        double least = Double.POSITIVE_INFINITY;
+        for (BeltSpring s : belts.springs) {
+            least = Math.min(s.tension, least);
+        }
+        return least;
     }
 
     /** Largest tension of all sections at the last evaluation [N]. */
     public double mostTension() {
-        return pull.most();
+        double most = 0;
+        for (BeltSpring s : belts.springs) {
+            most = Math.max(s.tension, most);
+        }
+        return most;
     }
 
     public int motors() {
@@ -263,7 +241,11 @@ public final class GantryKernel {
 
     /** Largest angle of a field before its rotor at the last evaluation, electrical [rad]. */
     public double largestLag() {
-        return largestLag;
+        double largest = 0;
+        for (FieldMotor m : axles.motors) {
+            largest = Math.max(Math.abs(m.lag), largest);
+        }
+        return largest;
     }
 
     /** Yaw moment of the leg rails on the bridge at the last evaluation [N m]. */
@@ -298,7 +280,7 @@ public final class GantryKernel {
                 + CarriageForces.SAVED
                 + axles.savedSize()
                 + belts.springs.length
-                + 2;
+                + 1;
     }
 
     /** Writes state and results of the last evaluation; allocates nothing. */
@@ -311,7 +293,6 @@ public final class GantryKernel {
         for (BeltSpring s : belts.springs) {
             out[at++] = s.tension;
         }
-        out[at++] = largestLag;
         out[at] = sinceRenewal;
     }
 
@@ -325,7 +306,6 @@ public final class GantryKernel {
         for (BeltSpring s : belts.springs) {
             s.tension = in[at++];
         }
-        largestLag = in[at++];
         sinceRenewal = (int) in[at];
     }
 }

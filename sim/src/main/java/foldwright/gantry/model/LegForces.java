@@ -17,6 +17,9 @@ final class LegForces {
 
     private double bristleLeft;
     private double bristleRight;
+    private double side;
+    private double friction;
+    private double moment;
     private double yawMoment;
 
     LegForces(GantryModel model, GuideSprings springs, RidingLoad riding) {
@@ -37,28 +40,35 @@ final class LegForces {
         bristleRight = 0;
     }
 
-    void evaluate(MovingBody bridge, double stick) {
+    /** Forces for a step of h; half of it predicts the velocity. */
+    void evaluate(MovingBody bridge, double h) {
         double th = bridge.yaw;
-        double ux = bridge.ux;
-        double uth = bridge.uyaw;
-        double side = 0;
-        double moment = 0;
+        double ux = bridge.speedX(0.5 * h);
+        double uth = bridge.speedYaw(0.5 * h);
+        double across = 0;
+        double turning = 0;
         double left = 0;
         double right = 0;
         for (LateralSpring s = firstLateral; s != null; s = s.next) {
             double lever = s.lever();
             double f = s.force(s.way(bridge.x, th), damping * fma(-lever, uth, ux));
-            side += f;
-            moment = fma(f, lever, moment);
+            across += f;
+            turning = fma(f, lever, turning);
             double size = Math.abs(f);
             left += s.left ? size : 0;
             right += s.left ? 0 : size;
         }
         double yaw = th - squareness;
         for (YawSpring s = firstYaw; s != null; s = s.next) {
-            moment -= s.stiffness * fma(damping, uth, s.beyond(yaw));
+            turning -= s.stiffness * fma(damping, uth, s.beyond(yaw));
         }
-        yawMoment = moment;
+        side = across;
+        yawMoment = turning;
+        rub(bridge, GantryKernel.STICK * h, left, right);
+    }
+
+    /** Friction of both rails, whose blocks press with these forces. */
+    private void rub(MovingBody bridge, double stick, double left, double right) {
         double vy = bridge.vy;
         double vth = bridge.vyaw;
         double fl = fma(stick, fma(armLeft, vth, vy), bristleLeft);
@@ -67,9 +77,23 @@ final class LegForces {
         fr = clip(fr, fma(perLoad, right, frictionRight));
         bristleLeft = fl;
         bristleRight = fr;
-        bridge.fx -= side;
-        bridge.fy -= fl + fr;
-        bridge.moment += moment - (fl * armLeft + fr * armRight);
+        friction = fl + fr;
+        moment = yawMoment - (fl * armLeft + fr * armRight);
+    }
+
+    /** Force across the rails against the bridge [N]. */
+    double side() {
+        return side;
+    }
+
+    /** Friction of both rails against the bridge [N]. */
+    double friction() {
+        return friction;
+    }
+
+    /** Yaw moment of blocks and friction on the bridge [N m]. */
+    double moment() {
+        return moment;
     }
 
     /** Nearest value within a limit to both sides; branches, for they are well predicted. */

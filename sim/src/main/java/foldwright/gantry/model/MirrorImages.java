@@ -13,8 +13,15 @@ final class MirrorImages {
 
     private final BeltSpring[] springs;
     private final int[] partner;
+    private final BeltSpring firstAlone;
+    private final MirrorPair firstPair;
 
-    MirrorImages(BeltSpring[] springs) {
+    /**
+     * Looks for images and chains the sections.
+     *
+     * @param equalise whether mirror images are given the same digits; if not, all stand alone
+     */
+    MirrorImages(BeltSpring[] springs, boolean equalise) {
         this.springs = springs;
         partner = new int[springs.length];
         for (int i = 0; i < springs.length; i++) {
@@ -28,6 +35,9 @@ final class MirrorImages {
                 }
             }
         }
+        joinAllRotors();
+        firstAlone = chainAlone(equalise);
+        firstPair = equalise ? chainPairs() : null;
     }
 
     private static boolean mirrored(BeltSpring a, BeltSpring b) {
@@ -63,35 +73,50 @@ final class MirrorImages {
         return Math.abs(a - b) <= SAME * Math.max(1, Math.abs(a));
     }
 
-    /**
-     * Chains the sections, pairs before those alone.
-     *
-     * @param equalise whether mirror images are given the same digits
-     */
-    BeltPair pairs(boolean equalise) {
+    private void joinAllRotors() {
         for (int i = 0; i < springs.length; i++) {
             if (partner[i] >= 0) {
                 joinRotors(springs[i], springs[partner[i]]);
             }
         }
-        BeltPair chain = null;
+    }
+
+    /** Chains the sections that have no other as image. */
+    private BeltSpring chainAlone(boolean equalise) {
+        BeltSpring chain = null;
         for (int i = springs.length - 1; i >= 0; i--) {
-            if (partner[i] == i || partner[i] < 0) {
-                chain = link(springs[i], null, chain);
+            if (!equalise || partner[i] == i || partner[i] < 0) {
+                springs[i].next = chain;
+                chain = springs[i];
                 if (equalise && partner[i] == i) {
                     centre(springs[i]);
                 }
             }
         }
+        return chain;
+    }
+
+    private MirrorPair chainPairs() {
+        MirrorPair chain = null;
         for (int i = springs.length - 1; i >= 0; i--) {
             if (partner[i] > i) {
-                chain = link(springs[i], springs[partner[i]], chain);
-                if (equalise) {
-                    copy(springs[i], springs[partner[i]]);
-                }
+                copy(springs[i], springs[partner[i]]);
+                MirrorPair pair = new MirrorPair(springs[i], springs[partner[i]]);
+                pair.next = chain;
+                chain = pair;
             }
         }
         return chain;
+    }
+
+    /** Sections that stand alone, as a chain. */
+    BeltSpring firstAlone() {
+        return firstAlone;
+    }
+
+    /** Pairs, as a chain. */
+    MirrorPair firstPair() {
+        return firstPair;
     }
 
     /** Tells the rotors at both ends which rotor is their image, and whether it turns alike. */
@@ -108,12 +133,6 @@ final class MirrorImages {
             b.image = a;
             b.imageSense = a.imageSense;
         }
-    }
-
-    private static BeltPair link(BeltSpring a, BeltSpring b, BeltPair next) {
-        BeltPair pair = new BeltPair(a, b);
-        pair.next = next;
-        return pair;
     }
 
     private static void copy(BeltSpring from, BeltSpring to) {

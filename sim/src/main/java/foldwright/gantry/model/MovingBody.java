@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.gantry.model;
 
+import static java.lang.Math.fma;
+
 /**
  * Bridge or carriage in the plane: place of its centre of mass and its yaw, counter-clockwise. Its
  * mass may differ along x and y, where wheels and belts ride on one of the two ways.
@@ -24,10 +26,7 @@ final class MovingBody {
     double ay;
     double ayaw;
 
-    // Velocity at n, predicted with the last acceleration, and force at n.
-    double ux;
-    double uy;
-    double uyaw;
+    // Force at n.
     double fx;
     double fy;
     double moment;
@@ -57,14 +56,19 @@ final class MovingBody {
         yaw = other.yaw;
     }
 
-    /** Velocity at n for forces that damp; forces start at zero. */
-    void predict(double half) {
-        ux = vx + half * ax;
-        uy = vy + half * ay;
-        uyaw = vyaw + half * ayaw;
-        fx = 0;
-        fy = 0;
-        moment = 0;
+    /**
+     * Velocity at n for forces that damp, predicted over half a step with the last acceleration.
+     */
+    double speedX(double half) {
+        return fma(half, ax, vx);
+    }
+
+    double speedY(double half) {
+        return fma(half, ay, vy);
+    }
+
+    double speedYaw(double half) {
+        return fma(half, ayaw, vyaw);
     }
 
     /** One leapfrog step of h [s]. */
@@ -72,12 +76,12 @@ final class MovingBody {
         ax = fx * perMassX;
         ay = fy * perMassY;
         ayaw = moment * perInertia;
-        vx += h * ax;
-        vy += h * ay;
-        vyaw += h * ayaw;
-        x += h * vx;
-        y += h * vy;
-        yaw += h * vyaw;
+        vx = fma(h, ax, vx);
+        vy = fma(h, ay, vy);
+        vyaw = fma(h, ayaw, vyaw);
+        x = fma(h, vx, x);
+        y = fma(h, vy, y);
+        yaw = fma(h, vyaw, yaw);
     }
 
     /** Numbers that {@link #save} writes. */

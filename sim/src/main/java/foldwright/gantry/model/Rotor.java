@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.gantry.model;
 
+import static java.lang.Math.fma;
+
 /** An axle that turns by itself: motor, shaft end, or idler that is a state. */
 final class Rotor {
     /** Stiffness of a sticking bearing a unit of inertia: a stick frequency of 1500 rad/s. */
@@ -54,11 +56,10 @@ final class Rotor {
 
     /** Friction of the bearing and the velocity at n, for a step of h. */
     void evaluate(double h, double beltDamping) {
-        double w = rate + 0.5 * h * acceleration;
+        double w = fma(0.5 * h, acceleration, rate);
         predicted = w;
-        damped = angle + beltDamping * w;
-        double f = bristle + stick * h * rate;
-        f = f > drag ? drag : f < -drag ? -drag : f;
+        damped = fma(beltDamping, w, angle);
+        double f = LegForces.clip(fma(stick * h, rate, bristle), drag);
         bristle = f;
         torque = -f;
     }
@@ -66,8 +67,8 @@ final class Rotor {
     void advance(double h) {
         double a = torque * perInertia;
         acceleration = a;
-        double w = rate + h * a;
+        double w = fma(h, a, rate);
         rate = w;
-        angle += h * w;
+        angle = fma(h, w, angle);
     }
 }

@@ -3,6 +3,7 @@ package foldwright.gantry.model;
 
 import foldwright.gantry.route.Belt;
 import foldwright.gantry.route.BeltSystem;
+import foldwright.gantry.route.Carrier;
 import foldwright.gantry.route.CrossShaft;
 import foldwright.gantry.route.MotionRelation;
 import foldwright.gantry.route.RoutePoint;
@@ -23,6 +24,17 @@ final class RotorSet {
 
     /** What belt ends without an axle turn: it stands still for ever. */
     final Rotor still = new Rotor(1, 0);
+
+    private final Rotor firstRotor;
+    private final FieldMotor firstMotor;
+    private final ShaftSpring firstShaft;
+    private final double beltDamping;
+    private final double shaftDamping;
+
+    /** Torque of the fields that stand on bridge and carriage, reversed sign [N m]. */
+    private double onBridge;
+
+    private double onCarriage;
 
     RotorSet(BeltSystem system, GantryModel model, MotionRelation relation, RidingLoad riding) {
         int count = system.axleNames().size();
@@ -56,6 +68,58 @@ final class RotorSet {
             motors[i].next = i + 1 < motors.length ? motors[i + 1] : null;
         }
         shafts = shafts(system, model);
+        firstRotor = rotors.length == 0 ? null : rotors[0];
+        firstMotor = motors.length == 0 ? null : motors[0];
+        firstShaft = shafts.length == 0 ? null : shafts[0];
+        beltDamping = model.damping().belt();
+        shaftDamping = model.damping().guide();
+    }
+
+    /** Tells the motors a way from the middle of the travel and a speed [m, m/s]. */
+    void command(double dx, double dy, double vx, double vy) {
+        for (FieldMotor m = firstMotor; m != null; m = m.next) {
+            m.tell(dx, dy, vx, vy);
+        }
+    }
+
+    /** Torques of bearings, fields and shafts on the rotors for a step of h. */
+    void evaluate(double h, double bridgeYaw, double carriageYaw) {
+        for (Rotor r = firstRotor; r != null; r = r.next) {
+            r.evaluate(h, beltDamping);
+        }
+        double bridge = 0;
+        double carriage = 0;
+        for (FieldMotor m = firstMotor; m != null; m = m.next) {
+            double t = m.pull(lag(m, bridgeYaw, carriageYaw));
+            bridge += m.body == Carrier.BRIDGE ? t : 0;
+            carriage += m.body == Carrier.CARRIAGE ? t : 0;
+        }
+        onBridge = bridge;
+        onCarriage = carriage;
+        for (ShaftSpring s = firstShaft; s != null; s = s.next) {
+            s.evaluate(shaftDamping);
+        }
+    }
+
+    /** Electrical angle by which a field is before its rotor, bodies turned by their yaws [rad]. */
+    static double lag(FieldMotor m, double bridgeYaw, double carriageYaw) {
+        return m.lag(
+                m.body == Carrier.BASE ? 0 : m.body == Carrier.BRIDGE ? bridgeYaw : carriageYaw);
+    }
+
+    /** One step of h with the torques of the last evaluation [s]. */
+    void advance(double h) {
+        for (Rotor r = firstRotor; r != null; r = r.next) {
+            r.advance(h);
+        }
+    }
+
+    double onBridge() {
+        return onBridge;
+    }
+
+    double onCarriage() {
+        return onCarriage;
     }
 
     private ShaftSpring[] shafts(BeltSystem system, GantryModel model) {
