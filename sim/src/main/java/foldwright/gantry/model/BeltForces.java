@@ -25,7 +25,7 @@ final class BeltForces {
     }
 
     /**
-     * Tensions, their torques on the rotors and the sums on both bodies.
+     * Tensions and their sums on both bodies.
      *
      * @param s place of the carriage on the bridge [m]
      * @param half half a step, which predicts the velocity [s]

@@ -47,7 +47,7 @@ final class BeltSpring {
         endArm = ends ? section.endArm() : 0;
     }
 
-    /** Sets tension for a place and gives it [N]; adds its torque to the rotors of both ends. */
+    /** Sets tension for a place and gives it [N]. */
     double pull(DampedPlace d) {
         return tighten(even(d) + odd(d), fma(lengthX, d.s, fma(lengthY, d.y, length0)));
     }
@@ -68,8 +68,6 @@ final class BeltSpring {
         double t = fma(ea / length, extension + turn, pretension);
         t = t < 0 ? 0 : t;
         tension = t;
-        start.torque -= t * startArm;
-        end.torque -= t * endArm;
         return t;
     }
 

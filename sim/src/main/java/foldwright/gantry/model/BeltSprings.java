@@ -6,6 +6,7 @@ import foldwright.gantry.route.BeltSystem;
 import foldwright.gantry.route.Pose;
 import foldwright.gantry.route.Section;
 import foldwright.gantry.route.Travel;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -71,6 +72,48 @@ final class BeltSprings {
         MirrorImages images = new MirrorImages(springs, constant);
         firstAlone = images.firstAlone();
         firstPair = images.firstPair();
+        for (Rotor r : rotors.rotors) {
+            r.ends = ends(r);
+        }
+    }
+
+    /** Sections that end on a rotor, two by two, in the order in which a step walks them. */
+    private BeltEnds ends(Rotor rotor) {
+        List<BeltSpring> ordered = new ArrayList<>();
+        for (BeltSpring s = firstAlone; s != null; s = s.next) {
+            ordered.add(s);
+        }
+        for (MirrorPair p = firstPair; p != null; p = p.next) {
+            ordered.add(p.right);
+            ordered.add(p.left);
+        }
+        List<BeltSpring> springs = new ArrayList<>();
+        List<Double> arms = new ArrayList<>();
+        for (BeltSpring s : ordered) {
+            if (s.start == rotor) {
+                springs.add(s);
+                arms.add(s.startArm);
+            }
+            if (s.end == rotor) {
+                springs.add(s);
+                arms.add(s.endArm);
+            }
+        }
+        if (springs.size() % 2 == 1) {
+            springs.add(springs.get(0));
+            arms.add(0.0);
+        }
+        BeltEnds chain = null;
+        for (int i = springs.size() - 2; i >= 0; i -= 2) {
+            chain =
+                    new BeltEnds(
+                            springs.get(i),
+                            arms.get(i),
+                            springs.get(i + 1),
+                            arms.get(i + 1),
+                            chain);
+        }
+        return chain;
     }
 
     /** Fits lengths linearly over the travel; true where rows and lengths are constant in slope. */

@@ -70,7 +70,7 @@ final class FieldMotor {
         torque = t;
         double size = Math.abs(t);
         peak = size > peak ? size : peak;
-        rotor.torque += t;
+        rotor.driven += t;
         return t;
     }
 

@@ -130,6 +130,7 @@ public final class GantryKernel {
         legs.evaluate(bridge, h);
         rail.evaluate(bridge, carriage, h);
         pull.evaluate(bridge, carriage, rail.place(), 0.5 * h);
+        axles.gather();
         sumForces();
     }
 

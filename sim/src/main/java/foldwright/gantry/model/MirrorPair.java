@@ -23,7 +23,7 @@ final class MirrorPair {
         this.left = left;
     }
 
-    /** Sets both tensions for a place; adds their torques to the rotors of their ends. */
+    /** Sets both tensions for a place. */
     void pull(DampedPlace d) {
         BeltSpring r = right;
         BeltSpring l = left;

@@ -24,9 +24,13 @@ final class Rotor {
     double acceleration;
     double bristle;
 
-    // Results of the last evaluation.
+    // Results of the last evaluation; driven is the torque without the belts'.
     double torque;
+    double driven;
     double predicted;
+
+    /** Where belts run on and off its wheels. */
+    BeltEnds ends;
 
     /** Angle ahead by the belts' damping time. */
     double damped;
@@ -54,14 +58,25 @@ final class Rotor {
         bristle = 0;
     }
 
-    /** Friction of the bearing and the velocity at n, for a step of h. */
+    /**
+     * Friction of the bearing and the velocity at n, for a step of h; takes a torque to start with.
+     */
     void evaluate(double h, double beltDamping) {
         double w = fma(0.5 * h, acceleration, rate);
         predicted = w;
         damped = fma(beltDamping, w, angle);
         double f = LegForces.clip(fma(stick * h, rate, bristle), drag);
         bristle = f;
-        torque = -f;
+        driven = -f;
+    }
+
+    /** Adds the pull of the belts to what drives the rotor. */
+    void gather() {
+        double t = driven;
+        for (BeltEnds e = ends; e != null; e = e.next) {
+            t -= e.moment();
+        }
+        torque = t;
     }
 
     void advance(double h) {

@@ -101,6 +101,13 @@ final class RotorSet {
         }
     }
 
+    /** Adds the pull of the belts to the torques. */
+    void gather() {
+        for (Rotor r = firstRotor; r != null; r = r.next) {
+            r.gather();
+        }
+    }
+
     /** Electrical angle by which a field is before its rotor, bodies turned by their yaws [rad]. */
     static double lag(FieldMotor m, double bridgeYaw, double carriageYaw) {
         return m.lag(

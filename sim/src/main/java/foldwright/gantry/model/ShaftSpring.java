@@ -17,7 +17,7 @@ final class ShaftSpring {
     void evaluate(double damping) {
         double turn = first.angle - second.angle;
         double t = stiffness * (turn + damping * (first.predicted - second.predicted));
-        first.torque -= t;
-        second.torque += t;
+        first.driven -= t;
+        second.driven += t;
     }
 }
