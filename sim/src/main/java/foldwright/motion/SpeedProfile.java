@@ -33,6 +33,7 @@ public final class SpeedProfile {
     private double startSpeed;
     private double startAcceleration;
     private double phaseJerk;
+    private double sixthJerk;
 
     // What the last look saw.
     private double seenWay;
@@ -172,7 +173,7 @@ public final class SpeedProfile {
     public double way(double t) {
         int i = phaseAt(t);
         double d = inside(t, i);
-        double s = way[i] + d * (speed[i] + d * (acceleration[i] / 2 + d * jerk[i] / 6));
+        double s = way[i] + d * (speed[i] + d * (0.5 * acceleration[i] + d * (jerk[i] / 6)));
         return Math.min(s, length);
     }
 
@@ -180,7 +181,7 @@ public final class SpeedProfile {
     public double speed(double t) {
         int i = phaseAt(t);
         double d = inside(t, i);
-        return max(0, speed[i] + d * (acceleration[i] + d * jerk[i] / 2));
+        return max(0, speed[i] + d * (acceleration[i] + d * (0.5 * jerk[i])));
     }
 
     /** Acceleration along the path after a time [m/s2]. */
@@ -203,8 +204,8 @@ public final class SpeedProfile {
         double v = startSpeed;
         double a = startAcceleration;
         double j = phaseJerk;
-        double s = startWay + d * (v + d * (a / 2 + d * j / 6));
-        double u = v + d * (a + d * j / 2);
+        double s = startWay + d * (v + d * (0.5 * a + d * sixthJerk));
+        double u = v + d * (a + d * (0.5 * j));
         seenWay = s < length ? s : length;
         seenSpeed = u > 0 ? u : 0;
         seenAcceleration = a + d * j;
@@ -217,6 +218,7 @@ public final class SpeedProfile {
         startSpeed = speed[i];
         startAcceleration = acceleration[i];
         phaseJerk = jerk[i];
+        sixthJerk = jerk[i] / 6;
     }
 
     private void forget() {

@@ -18,14 +18,23 @@ final class CarriageForces {
     private final double ocy;
     private final double obx;
     private final double oby;
+    private final double minusOcy;
+    private final double minusObx;
+    private final double minusOby;
+    private final double offsetX;
+    private final double offsetY;
     private final double damping;
     private final double lateralPlay;
     private final double yawPlay;
     private final double lateralCompliance;
     private final double yawCompliance;
     private final double flexibility;
-    private final double halfSpan;
     private final double span2;
+
+    /** Compliance in yaw: at the middle of the bridge, and its growth with the square of s. */
+    private final double yawMiddle;
+
+    private final double yawPerPlace;
     private final double friction;
     private final double perLoad;
 
@@ -45,15 +54,22 @@ final class CarriageForces {
         ocy = -carriage.centreY();
         obx = -model.bridge().centreX();
         oby = -model.bridge().centreY();
+        minusOcy = -ocy;
+        minusObx = -obx;
+        minusOby = -oby;
+        offsetX = ocx - obx;
+        offsetY = ocy - oby;
         damping = model.damping().guide();
         CarriageGuide guide = model.carriageGuide();
         lateralPlay = guide.lateralPlay();
         yawPlay = guide.yawPlay();
         lateralCompliance = 1 / guide.lateralStiffness();
         yawCompliance = 1 / guide.yawStiffness();
-        halfSpan = model.bridgeGuide().halfSpan();
+        double halfSpan = model.bridgeGuide().halfSpan();
         span2 = halfSpan * halfSpan;
         flexibility = 1 / (3 * model.beam() * 2 * halfSpan);
+        yawPerPlace = 3 * 2 * halfSpan * flexibility;
+        yawMiddle = yawCompliance + 2 * halfSpan * flexibility * span2;
         friction = guide.friction() + riding.dragX();
         perLoad = guide.frictionCoefficient();
     }
@@ -66,22 +82,24 @@ final class CarriageForces {
     void evaluate(MovingBody bridge, MovingBody carriage, double h) {
         double th = bridge.yaw;
         double tc = carriage.yaw;
-        // s = Xo - Xg, c = Yo - Yg - s theta, and their rates
-        double s = fma(oby, th, fma(-ocy, tc, (carriage.x + ocx) - (bridge.x + obx)));
-        double arm = obx + s;
-        double c = fma(-arm, th, fma(ocx, tc, (carriage.y + ocy) - (bridge.y + oby)));
+        // s = Xo - Xg, c = Yo - Yg - s theta, and their rates. Signs are kept in constants: a
+        // negated factor costs as much as a product.
+        double s = fma(oby, th, fma(minusOcy, tc, (carriage.x - bridge.x) + offsetX));
+        double minusArm = minusObx - s;
+        double c = fma(minusArm, th, fma(ocx, tc, (carriage.y - bridge.y) + offsetY));
         place = s;
         double half = 0.5 * h;
         double uth = bridge.speedYaw(half);
         double utc = carriage.speedYaw(half);
-        double us = fma(oby, uth, fma(-ocy, utc, carriage.speedX(half) - bridge.speedX(half)));
+        double backX = bridge.speedX(half) - carriage.speedX(half);
+        double minusUs = fma(minusOby, uth, fma(ocy, utc, backX));
         double vc = carriage.speedY(half) - bridge.speedY(half);
-        double uc = fma(-us, th, fma(-arm, uth, fma(ocx, utc, vc)));
-        double dc = fma(damping, uc, beyond(c, lateralPlay));
-        double dpsi = fma(damping, utc - uth, beyond(tc - th, yawPlay));
+        double uc = fma(minusUs, th, fma(minusArm, uth, fma(ocx, utc, vc)));
+        double dc = fma(damping, uc, LegForces.beyond(c, lateralPlay));
+        double dpsi = fma(damping, utc - uth, LegForces.beyond(tc - th, yawPlay));
         resist(s, dc, dpsi);
-        double slide = fma(oby, bridge.vyaw, fma(-ocy, carriage.vyaw, carriage.vx - bridge.vx));
-        rub(GantryKernel.STICK * h * slide, th);
+        double slide = fma(oby, bridge.vyaw, fma(minusOcy, carriage.vyaw, carriage.vx - bridge.vx));
+        rub(fma(GantryKernel.STICK * h, slide, bristle), th);
     }
 
     /** Blocks and beam, for ways beyond play with their damped speeds. */
@@ -90,19 +108,19 @@ final class CarriageForces {
         double p = span2 - s2;
         double ep = flexibility * p;
         double c11 = fma(ep, p, lateralCompliance);
-        double c12 = -2 * ep * s;
-        double c22 = fma(2 * halfSpan * flexibility, fma(3, s2, span2), yawCompliance);
-        double inverse = 1 / fma(c11, c22, -c12 * c12);
-        force = fma(c22, dc, -c12 * dpsi) * inverse;
-        moment = fma(c11, dpsi, -c12 * dc) * inverse;
+        double minusC12 = (ep + ep) * s;
+        double c22 = fma(yawPerPlace, s2, yawMiddle);
+        double inverse = 1 / (c11 * c22 - minusC12 * minusC12);
+        force = fma(c22, dc, minusC12 * dpsi) * inverse;
+        moment = fma(c11, dpsi, minusC12 * dc) * inverse;
     }
 
     /** Friction along the bridge, and what all forces do to both bodies. */
-    private void rub(double more, double th) {
+    private void rub(double sticking, double th) {
         double n = force;
-        double f = LegForces.clip(more + bristle, fma(perLoad, Math.abs(n), friction));
+        double f = LegForces.clip(sticking, fma(perLoad, Math.abs(n), friction));
         bristle = f;
-        double a = fma(n, th, -f);
+        double a = n * th - f;
         along = a;
         onCarriage = fma(n, ocx, fma(a, ocy, moment));
         onBridge = fma(n, obx + place, fma(a, oby, moment));
@@ -123,16 +141,12 @@ final class CarriageForces {
         return onCarriage;
     }
 
-    private static double beyond(double value, double free) {
-        return value > free ? value - free : value < -free ? value + free : 0;
-    }
-
     /** Force and moment of blocks and beam in series for ways beyond play [N, N m]. */
     double[] resistance(double across, double twist) {
         double p = span2 - place * place;
         double c11 = lateralCompliance + flexibility * p * p;
         double c12 = -2 * flexibility * p * place;
-        double c22 = yawCompliance + 2 * halfSpan * flexibility * (span2 + 3 * place * place);
+        double c22 = yawMiddle + yawPerPlace * place * place;
         double det = c11 * c22 - c12 * c12;
         return new double[] {
             (c22 * across - c12 * twist) / det, (c11 * twist - c12 * across) / det
@@ -142,8 +156,8 @@ final class CarriageForces {
     /** Way across and yaw of the carriage beyond play [m, rad]. */
     double[] ways(MovingBody bridge, MovingBody carriage) {
         return new double[] {
-            beyond(liftOff(bridge, carriage), lateralPlay),
-            beyond(carriage.yaw - bridge.yaw, yawPlay)
+            LegForces.beyond(liftOff(bridge, carriage), lateralPlay),
+            LegForces.beyond(carriage.yaw - bridge.yaw, yawPlay)
         };
     }
 

@@ -74,7 +74,7 @@ public final class EnergyLedger {
     }
 
     private double rate(Rotor r, double h) {
-        return at(r.rate, r.torque, r.inertia, h);
+        return at(r.rate, r.torque(), r.inertia, h);
     }
 
     private double kinetic(double h) {

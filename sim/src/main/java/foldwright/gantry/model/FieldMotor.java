@@ -44,9 +44,9 @@ final class FieldMotor {
 
     /** Takes a way from the middle of the travel and a speed as command [m, m/s]. */
     void tell(double dx, double dy, double vx, double vy) {
-        double told = rotor.perX * dx + rotor.perY * dy;
+        double told = fma(rotor.perX, dx, rotor.perY * dy);
         command = microstep > 0 ? microstep * Math.rint(told * perMicrostep) : told;
-        commandRate = rotor.perX * vx + rotor.perY * vy;
+        commandRate = fma(rotor.perX, vx, rotor.perY * vy);
         strength = curve.at(commandRate);
     }
 

@@ -22,7 +22,7 @@ final class FieldSine {
     private FieldSine() {}
 
     static double of(double x) {
-        if (x > -HALF_PI && x < HALF_PI) {
+        if (Math.abs(x) < HALF_PI) {
             return inHalfPeriod(x);
         }
         double halfPeriods = Math.rint(x * INVERSE_PI);

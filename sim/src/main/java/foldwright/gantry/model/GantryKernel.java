@@ -130,7 +130,6 @@ public final class GantryKernel {
         legs.evaluate(bridge, h);
         rail.evaluate(bridge, carriage, h);
         pull.evaluate(bridge, carriage, rail.place(), 0.5 * h);
-        axles.gather();
         sumForces();
     }
 

@@ -5,9 +5,10 @@ import static java.lang.Math.fma;
 
 /** Blocks of the legs at one place along the rails, as a spring with play across them. */
 final class LateralSpring {
-    /** Left rail, or both rails where their friction does not depend on their load. */
-    final boolean left;
+    /** Friction a unit of force on the left and on the right rail. */
+    final double rubLeft;
 
+    final double rubRight;
     final double along;
     final double play;
     final double stiffness;
@@ -15,17 +16,21 @@ final class LateralSpring {
     /** From the bridge's centre of mass [m]. */
     private final double lever;
 
+    private final double minusLever;
+
     /** Where the rail holds this place of the bridge, reversed sign [m]. */
     private final double shift;
 
     LateralSpring next;
 
     LateralSpring(BridgeGuide guide, BodyMass bridge, boolean left, GuideBlock block, double k) {
-        this.left = left;
+        rubLeft = left ? guide.frictionCoefficient() : 0;
+        rubRight = left ? 0 : guide.frictionCoefficient();
         along = block.along();
         play = block.lateralPlay();
         stiffness = k;
         lever = along - bridge.centreY();
+        minusLever = -lever;
         shift = along * guide.squareness() - bridge.centreX();
     }
 
@@ -35,12 +40,17 @@ final class LateralSpring {
 
     /** Way across the rail of the bridge at these blocks [m]. */
     double way(double xb, double th) {
-        return fma(-lever, th, xb + shift);
+        return fma(minusLever, th, xb + shift);
+    }
+
+    /** Speed across the rail of the bridge at these blocks [m/s]. */
+    double speed(double ux, double uyaw) {
+        return fma(minusLever, uyaw, ux);
     }
 
     /** Way beyond play [m]. */
     double beyond(double way) {
-        return way > play ? way - play : way < -play ? way + play : 0;
+        return LegForces.beyond(way, play);
     }
 
     /** Force for a way and the damped share of its speed [N]. */

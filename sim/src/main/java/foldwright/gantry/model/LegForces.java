@@ -13,7 +13,6 @@ final class LegForces {
     private final double armRight;
     private final double frictionLeft;
     private final double frictionRight;
-    private final double perLoad;
 
     private double bristleLeft;
     private double bristleRight;
@@ -32,7 +31,6 @@ final class LegForces {
         armRight = -model.bridge().centreX() + guide.halfSpan();
         frictionLeft = guide.leftFriction() + riding.dragY() / 2;
         frictionRight = guide.rightFriction() + riding.dragY() / 2;
-        perLoad = guide.frictionCoefficient();
     }
 
     void stand() {
@@ -47,16 +45,15 @@ final class LegForces {
         double uth = bridge.speedYaw(0.5 * h);
         double across = 0;
         double turning = 0;
-        double left = 0;
-        double right = 0;
+        double left = frictionLeft;
+        double right = frictionRight;
         for (LateralSpring s = firstLateral; s != null; s = s.next) {
-            double lever = s.lever();
-            double f = s.force(s.way(bridge.x, th), damping * fma(-lever, uth, ux));
+            double f = s.force(s.way(bridge.x, th), damping * s.speed(ux, uth));
             across += f;
-            turning = fma(f, lever, turning);
+            turning = fma(f, s.lever(), turning);
             double size = Math.abs(f);
-            left += s.left ? size : 0;
-            right += s.left ? 0 : size;
+            left = fma(s.rubLeft, size, left);
+            right = fma(s.rubRight, size, right);
         }
         double yaw = th - squareness;
         for (YawSpring s = firstYaw; s != null; s = s.next) {
@@ -67,14 +64,14 @@ final class LegForces {
         rub(bridge, GantryKernel.STICK * h, left, right);
     }
 
-    /** Friction of both rails, whose blocks press with these forces. */
+    /** Friction of both rails, which slip at these forces. */
     private void rub(MovingBody bridge, double stick, double left, double right) {
         double vy = bridge.vy;
         double vth = bridge.vyaw;
         double fl = fma(stick, fma(armLeft, vth, vy), bristleLeft);
         double fr = fma(stick, fma(armRight, vth, vy), bristleRight);
-        fl = clip(fl, fma(perLoad, left, frictionLeft));
-        fr = clip(fr, fma(perLoad, right, frictionRight));
+        fl = clip(fl, left);
+        fr = clip(fr, right);
         bristleLeft = fl;
         bristleRight = fr;
         friction = fl + fr;
@@ -96,9 +93,19 @@ final class LegForces {
         return moment;
     }
 
-    /** Nearest value within a limit to both sides; branches, for they are well predicted. */
+    /**
+     * Nearest value within a limit to both sides. Without branches: which way friction points
+     * cannot be foretold, and a wrong guess costs more than two sums.
+     */
     static double clip(double value, double limit) {
-        return value > limit ? limit : value < -limit ? -limit : value;
+        return 0.5 * (Math.abs(value + limit) - Math.abs(value - limit));
+    }
+
+    /** What is left of a way beyond a free way to both sides, with its sign. */
+    static double beyond(double value, double free) {
+        double above = value - free;
+        double below = value + free;
+        return above > 0 ? above : below < 0 ? below : 0;
     }
 
     /** Yaw moment of the blocks on the bridge at the last evaluation [N m]. */

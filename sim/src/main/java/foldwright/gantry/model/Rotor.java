@@ -24,8 +24,7 @@ final class Rotor {
     double acceleration;
     double bristle;
 
-    // Results of the last evaluation; driven is the torque without the belts'.
-    double torque;
+    // Results of the last evaluation; driven is the torque without that of the belts.
     double driven;
     double predicted;
 
@@ -43,6 +42,9 @@ final class Rotor {
     /** The next rotor of the machine: a chain is walked faster than an array of two. */
     Rotor next;
 
+    /** The next rotor without a motor. */
+    Rotor nextFree;
+
     Rotor(double inertia, double drag) {
         this.inertia = inertia;
         this.drag = drag;
@@ -58,9 +60,7 @@ final class Rotor {
         bristle = 0;
     }
 
-    /**
-     * Friction of the bearing and the velocity at n, for a step of h; takes a torque to start with.
-     */
+    /** Friction of the bearing and the velocity at n, for a step of h. */
     void evaluate(double h, double beltDamping) {
         double w = fma(0.5 * h, acceleration, rate);
         predicted = w;
@@ -70,17 +70,17 @@ final class Rotor {
         driven = -f;
     }
 
-    /** Adds the pull of the belts to what drives the rotor. */
-    void gather() {
+    /** Torque with the pull of the belts at the last evaluation [N m]. */
+    double torque() {
         double t = driven;
         for (BeltEnds e = ends; e != null; e = e.next) {
             t -= e.moment();
         }
-        torque = t;
+        return t;
     }
 
     void advance(double h) {
-        double a = torque * perInertia;
+        double a = torque() * perInertia;
         acceleration = a;
         double w = fma(h, a, rate);
         rate = w;

@@ -9,7 +9,10 @@ import foldwright.gantry.route.MotionRelation;
 import foldwright.gantry.route.RoutePoint;
 import foldwright.gantry.route.Wheel;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Rotors, motors and shafts of a model, each kind as an array and as a chain for the step. */
 final class RotorSet {
@@ -26,6 +29,7 @@ final class RotorSet {
     final Rotor still = new Rotor(1, 0);
 
     private final Rotor firstRotor;
+    private final Rotor firstFree;
     private final FieldMotor firstMotor;
     private final ShaftSpring firstShaft;
     private final double beltDamping;
@@ -69,10 +73,24 @@ final class RotorSet {
         }
         shafts = shafts(system, model);
         firstRotor = rotors.length == 0 ? null : rotors[0];
+        firstFree = chainFree();
         firstMotor = motors.length == 0 ? null : motors[0];
         firstShaft = shafts.length == 0 ? null : shafts[0];
         beltDamping = model.damping().belt();
         shaftDamping = model.damping().guide();
+    }
+
+    /** Rotors without a motor; those with one are walked with their motors. */
+    private Rotor chainFree() {
+        Set<Rotor> driven = Arrays.stream(motors).map(m -> m.rotor).collect(Collectors.toSet());
+        Rotor chain = null;
+        for (int i = rotors.length - 1; i >= 0; i--) {
+            if (!driven.contains(rotors[i])) {
+                rotors[i].nextFree = chain;
+                chain = rotors[i];
+            }
+        }
+        return chain;
     }
 
     /** Tells the motors a way from the middle of the travel and a speed [m, m/s]. */
@@ -84,12 +102,13 @@ final class RotorSet {
 
     /** Torques of bearings, fields and shafts on the rotors for a step of h. */
     void evaluate(double h, double bridgeYaw, double carriageYaw) {
-        for (Rotor r = firstRotor; r != null; r = r.next) {
+        for (Rotor r = firstFree; r != null; r = r.nextFree) {
             r.evaluate(h, beltDamping);
         }
         double bridge = 0;
         double carriage = 0;
         for (FieldMotor m = firstMotor; m != null; m = m.next) {
+            m.rotor.evaluate(h, beltDamping);
             double t = m.pull(lag(m, bridgeYaw, carriageYaw));
             bridge += m.body == Carrier.BRIDGE ? t : 0;
             carriage += m.body == Carrier.CARRIAGE ? t : 0;
@@ -98,13 +117,6 @@ final class RotorSet {
         onCarriage = carriage;
         for (ShaftSpring s = firstShaft; s != null; s = s.next) {
             s.evaluate(shaftDamping);
-        }
-    }
-
-    /** Adds the pull of the belts to the torques. */
-    void gather() {
-        for (Rotor r = firstRotor; r != null; r = r.next) {
-            r.gather();
         }
     }
 
@@ -177,7 +189,7 @@ final class RotorSet {
             out[at++] = r.rate;
             out[at++] = r.acceleration;
             out[at++] = r.bristle;
-            out[at++] = r.torque;
+            out[at++] = r.driven;
             out[at++] = r.predicted;
         }
         for (FieldMotor m : motors) {
@@ -196,7 +208,7 @@ final class RotorSet {
             r.rate = in[at++];
             r.acceleration = in[at++];
             r.bristle = in[at++];
-            r.torque = in[at++];
+            r.driven = in[at++];
             r.predicted = in[at++];
         }
         for (FieldMotor m : motors) {

@@ -66,7 +66,7 @@ final class StaticForces {
             int a = freeAxles[i];
             double speedUp =
                     k.relation.anglePerX(a) * load.ax() + k.relation.anglePerY(a) * load.ay();
-            f[6 + i] = k.axles.rotors[a].torque - k.axles.rotors[a].inertia * speedUp;
+            f[6 + i] = k.axles.rotors[a].torque() - k.axles.rotors[a].inertia * speedUp;
         }
         return f;
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.gantry.model;
 
+import static java.lang.Math.fma;
+
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -10,20 +12,31 @@ import java.util.function.DoubleUnaryOperator;
 public final class TorqueCurve {
     private static final int STEPS = 256;
 
-    private final double[] torque;
+    /** Between two entries: torque = base + slope times the place in the table. */
+    private final double[] base = new double[STEPS + 1];
+
+    private final double[] slope = new double[STEPS + 1];
     private final double perSpeed;
     private final double fastest;
 
     private TorqueCurve(DoubleUnaryOperator law, double fastest) {
         this.fastest = fastest;
         perSpeed = STEPS / fastest;
-        torque = new double[STEPS + 2];
-        for (int i = 0; i <= STEPS; i++) {
-            double value = law.applyAsDouble(i / perSpeed);
-            Checks.notNegative("torque at " + i / perSpeed + " rad/s", value);
-            torque[i] = value;
+        double torque = value(law, 0);
+        for (int i = 0; i < STEPS; i++) {
+            double next = value(law, i + 1);
+            slope[i] = next - torque;
+            base[i] = torque - i * slope[i];
+            torque = next;
         }
-        torque[STEPS + 1] = torque[STEPS];
+        base[STEPS] = torque;
+    }
+
+    private double value(DoubleUnaryOperator law, int entry) {
+        double speed = entry / perSpeed;
+        double value = law.applyAsDouble(speed);
+        Checks.notNegative("torque at " + speed + " rad/s", value);
+        return value;
     }
 
     /**
@@ -47,6 +60,6 @@ public final class TorqueCurve {
         double size = Math.abs(speed);
         double place = (size < fastest ? size : fastest) * perSpeed;
         int i = (int) place;
-        return torque[i] + (place - i) * (torque[i + 1] - torque[i]);
+        return fma(place, slope[i], base[i]);
     }
 }

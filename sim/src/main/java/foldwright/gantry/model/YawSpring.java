@@ -14,6 +14,6 @@ final class YawSpring {
 
     /** Yaw beyond play [rad]. */
     double beyond(double yaw) {
-        return yaw > play ? yaw - play : yaw < -play ? yaw + play : 0;
+        return LegForces.beyond(yaw, play);
     }
 }
