@@ -15,12 +15,12 @@ final class Csv {
 
     Csv(List<String> header) {
         columns = header.size();
-        line(header);
+        text.append(line(header));
     }
 
-    private void line(List<String> cells) {
-        text.append(cells.stream().map(Csv::quoted).collect(Collectors.joining(",")));
-        text.append("\r\n");
+    /** One line with its end. */
+    static String line(List<String> cells) {
+        return cells.stream().map(Csv::quoted).collect(Collectors.joining(",", "", "\r\n"));
     }
 
     /** A row of as many cells as the header has. */
@@ -28,7 +28,7 @@ final class Csv {
         if (cells.size() != columns) {
             throw new IllegalArgumentException(cells.size() + " cells for " + columns);
         }
-        line(cells);
+        text.append(line(cells));
     }
 
     /** A number with nine digits and without powers of ten; "inf" and "nan" where it is none. */

@@ -6,6 +6,7 @@ import foldwright.gantry.limits.Criterion;
 import foldwright.gantry.limits.Heading;
 import foldwright.gantry.limits.LimitPoint;
 import foldwright.gantry.limits.RestSkew;
+import foldwright.gantry.model.BeltMass;
 import foldwright.machine.Machine;
 import foldwright.machine.gantry.Gantry;
 import foldwright.study.GantryLimits;
@@ -130,8 +131,30 @@ final class LimitsCommand implements Callable<Integer> {
                                         + Numerals.with(Math.abs(rest.tension()), Shown.MILLIMETRE)
                                         + ", play to each side "
                                         + Numerals.with(rest.play(), Shown.MILLIMETRE)));
-        out.println("Quasi-static: ringing is not in it; foldwright replay shows that.");
+        out.println();
+        out.print(ModeWords.table(limits.modes()));
+        out.println();
+        notes(machine, limits).forEach(n -> out.println(Prose.forTerminal().of(n)));
         out.flush();
+    }
+
+    /** What the numbers hold and leave out. */
+    private static List<String> notes(Machine machine, GantryLimits limits) {
+        BeltMass belts = limits.belts();
+        return List.of(
+                "Belts move with "
+                        + grams(belts.alongBridge())
+                        + " along the bridge, "
+                        + grams(belts.racking())
+                        + " of it pulling at its ends, and "
+                        + grams(belts.alongRails())
+                        + " along the rails; sums by hand leave that out, and the idlers.",
+                "Quasi-static: ringing is not in it; foldwright replay shows that. "
+                        + DeckWords.fixed(machine));
+    }
+
+    private static String grams(double kilograms) {
+        return Numerals.number(1e3 * kilograms) + "\u00a0g";
     }
 
     private static double margin(Machine machine, LimitPoint p) {
@@ -184,6 +207,13 @@ final class LimitsCommand implements Callable<Integer> {
         CheckJson.number(out, "unequalBelts", rest.tension());
         CheckJson.number(out, "playToEachSide", rest.play());
         out.writeEndObject();
+        BeltMass belts = limits.belts();
+        out.writeObjectFieldStart("beltMass");
+        CheckJson.number(out, "alongBridge", belts.alongBridge());
+        CheckJson.number(out, "alongRails", belts.alongRails());
+        CheckJson.number(out, "racking", belts.racking());
+        out.writeEndObject();
+        ModeWords.json(out, limits.modes());
         out.writeObjectFieldStart("least");
         for (LimitPoint p : GantryLimits.least(points).values()) {
             out.writeObjectFieldStart(p.heading().word());

@@ -68,7 +68,10 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(
             names = "--csv",
             paramLabel = "FILE",
-            description = "Write error and skew over time to FILE, units in the header.")
+            description = {
+                "Write tool error by cause, skew, tensions, motor torques, block loads and lost steps",
+                "over time to FILE, units in the header."
+            })
     private Path csv;
 
     @Option(
@@ -137,6 +140,9 @@ final class ReplayCommand implements Callable<Integer> {
                             gantry,
                             in,
                             record.wanted() ? List.of(trace, recorder) : List.of(trace));
+            if (!(result.duration() > 0)) {
+                throw new BadInput(toolpath.name() + ": holds no move");
+            }
             record.write(() -> recorder.run(file, toolpath.name(), result));
             rows.ifPresent(StreamedFile::keep);
             draw(machine, trace);
@@ -289,7 +295,7 @@ final class ReplayCommand implements Callable<Integer> {
         row(table, "  along the rails", r.errorY(), "");
         out.print(table.text(Prose.forTerminal()));
         out.println();
-        ReplayWords.lines(r, toolpath).forEach(out::println);
+        ReplayWords.lines(r, toolpath, machine).forEach(out::println);
         out.flush();
     }
 

@@ -2,6 +2,7 @@
 package foldwright.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import foldwright.gantry.model.BlockLoads;
 import foldwright.gantry.model.ErrorSplit;
 import foldwright.gantry.model.GantryState;
 import foldwright.gantry.replay.ChannelResult;
@@ -92,6 +93,14 @@ final class ReplayJson {
         numbers(out, "tensions", s.tensions());
         numbers(out, "motorTorques", s.motorTorques());
         CheckJson.number(out, "guideMoment", s.guideMoment());
+        BlockLoads b = s.blocks();
+        out.writeObjectFieldStart("blocks");
+        CheckJson.number(out, "legSideForce", b.legSide());
+        CheckJson.number(out, "legMoment", b.legYaw());
+        CheckJson.number(out, "bridgeSideForce", b.carriageSide());
+        CheckJson.number(out, "bridgeYawMoment", b.carriageYaw());
+        CheckJson.number(out, "bridgeTiltMoment", b.carriageTilt());
+        out.writeEndObject();
         out.writeEndObject();
     }
 

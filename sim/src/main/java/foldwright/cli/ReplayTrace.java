@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
-import foldwright.gantry.model.ErrorSplit;
 import foldwright.gantry.model.GantryKernel;
 import foldwright.gantry.replay.ReplayListener;
 import foldwright.study.HeightPlot;
@@ -18,7 +17,7 @@ import java.util.Optional;
 final class ReplayTrace implements ReplayListener {
     private static final int SPANS = 1200;
 
-    private final Optional<StreamedFile> file;
+    private final Optional<ReplayRows> rows;
     private final double interval;
     private final double[] error = new double[SPANS];
     private final double[] skew = new double[SPANS];
@@ -33,17 +32,10 @@ final class ReplayTrace implements ReplayListener {
      * @param rate rows a second
      */
     ReplayTrace(Optional<StreamedFile> file, double rate) {
-        this.file = file;
+        rows = file.map(ReplayRows::new);
         interval = 1 / rate;
         span0 = 1e-3;
         span = span0;
-        file.ifPresent(
-                f ->
-                        f.write(
-                                "time [s],line,x [mm],y [mm],error x [mm],error y [mm],skew end to"
-                                        + " end [mm],belt stretch [mm],skew play [mm],skew flex"
-                                        + " [mm],block give [mm],beam bending [mm],carriage twist"
-                                        + " [mm],motor lag [mm]\r\n"));
     }
 
     @Override
@@ -52,9 +44,9 @@ final class ReplayTrace implements ReplayListener {
         double ey = kernel.toolY() - y - kernel.model().tool().y();
         double endToEnd = kernel.skew() * kernel.model().span();
         note(time, Math.hypot(ex, ey), Math.abs(endToEnd));
-        if (file.isPresent() && time >= next - 1e-12) {
+        if (rows.isPresent() && time >= next - 1e-12) {
             next += interval;
-            row(time, line, x, y, kernel);
+            rows.get().row(time, line, x, y, kernel);
         }
     }
 
@@ -74,29 +66,6 @@ final class ReplayTrace implements ReplayListener {
         used = Math.max(used, index + 1);
         error[index] = Math.max(error[index], errorNow);
         skew[index] = Math.max(skew[index], skewNow);
-    }
-
-    private void row(double time, long line, double x, double y, GantryKernel kernel) {
-        ErrorSplit e = ErrorSplit.of(kernel, x, y);
-        StringBuilder out = new StringBuilder(160);
-        out.append(Csv.number(time)).append(',').append(line);
-        millimetres(out, x);
-        millimetres(out, y);
-        millimetres(out, e.total().x());
-        millimetres(out, e.total().y());
-        millimetres(out, kernel.skew() * kernel.model().span());
-        millimetres(out, e.beltStretch().size());
-        millimetres(out, e.skewPlay().size());
-        millimetres(out, e.skewFlex().size());
-        millimetres(out, e.blockGive().size());
-        millimetres(out, e.bending().size());
-        millimetres(out, e.carriageTwist().size());
-        millimetres(out, e.motorLag().size());
-        file.orElseThrow().write(out.append("\r\n").toString());
-    }
-
-    private static void millimetres(StringBuilder out, double metres) {
-        out.append(',').append(Csv.number(Shown.MILLIMETRE.fromSi(metres)));
     }
 
     /** Largest tool error and skew over time, each with its limit. */

@@ -1,20 +1,26 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
+import foldwright.gantry.model.BlockLoads;
 import foldwright.gantry.model.ErrorSplit;
 import foldwright.gantry.replay.ReplayResult;
+import foldwright.machine.Machine;
+import foldwright.machine.gantry.Block;
+import foldwright.machine.gantry.Gantry;
 import foldwright.motion.IsoReader;
 import foldwright.motion.ReadSummary;
+import foldwright.motion.ReaderSettings;
 import foldwright.study.Numerals;
 import foldwright.study.Shown;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The lines of a replay's summary below its table. */
 final class ReplayWords {
     private ReplayWords() {}
 
-    static List<String> lines(ReplayResult r, ToolpathArgument toolpath) {
+    static List<String> lines(ReplayResult r, ToolpathArgument toolpath, Machine machine) {
         List<String> out = new ArrayList<>();
         ErrorSplit e = r.worstError().error();
         out.add("the largest tool error is made of, as vectors:");
@@ -51,6 +57,8 @@ final class ReplayWords {
                         + Numerals.with(r.carriageForce(), Shown.NEWTON)
                         + " and "
                         + Numerals.with(r.carriageMoment(), Shown.NEWTON_METRE));
+        Gantry gantry = machine.gantry().orElseThrow();
+        out.add(blocks(r.worstSkew().blocks(), gantry));
         out.add(
                 r.steps()
                         + " steps of "
@@ -59,7 +67,43 @@ final class ReplayWords {
                         + r.stability().halvings()
                         + " times to stay stable");
         toolpath.reader().map(IsoReader::summary).ifPresent(s -> read(s, out));
+        out.add(
+                "places are those of the carriage; X 0 Y 0 of the toolpath lies at "
+                        + millimetres(gantry.bridge().travel().low())
+                        + ", "
+                        + millimetres(gantry.legs().travel().low())
+                        + " mm");
+        String deck = DeckWords.fixed(machine);
+        if (!deck.isEmpty()) {
+            out.add(Prose.forTerminal().of(deck));
+        }
         return out;
+    }
+
+    private static String millimetres(double metres) {
+        return Numerals.fixed(Shown.MILLIMETRE.fromSi(metres), 0);
+    }
+
+    /** Loads of one block at the largest skew beside its static ratings, where these are given. */
+    private static String blocks(BlockLoads b, Gantry gantry) {
+        Block leg = gantry.legs().guide().block();
+        Block bridge = gantry.bridge().guide().block();
+        double moment = Math.max(b.carriageYaw(), b.carriageTilt());
+        return "at the largest skew each leg block takes "
+                + load(b.legSide(), leg.staticRating(), Shown.NEWTON)
+                + " and "
+                + load(b.legYaw(), leg.staticMoment(), Shown.NEWTON_METRE)
+                + ",\n  each bridge block "
+                + load(b.carriageSide(), bridge.staticRating(), Shown.NEWTON)
+                + " and "
+                + load(moment, bridge.staticMoment(), Shown.NEWTON_METRE);
+    }
+
+    private static String load(double value, OptionalDouble rating, Shown unit) {
+        return Numerals.with(value, unit)
+                + (rating.isPresent()
+                        ? " of " + Numerals.with(rating.getAsDouble(), unit)
+                        : " (no rating given)");
     }
 
     private static void read(ReadSummary s, List<String> out) {
@@ -74,6 +118,14 @@ final class ReplayWords {
                         + " arcs, "
                         + s.pauses()
                         + " pauses");
+        if (s.movesBeforeFeed() > 0) {
+            out.add(
+                    s.movesBeforeFeed()
+                            + " feed moves came before any F word and ran at "
+                            + Numerals.with(
+                                    ReaderSettings.standard().fallbackFeed(),
+                                    Shown.MILLIMETRE_PER_SECOND));
+        }
         for (ReadSummary.Skipped word : s.skipped()) {
             out.add(
                     "left out "

@@ -74,7 +74,8 @@ final class ToolpathArgument {
             constant(Toolpath.Probe.class, probe, "--probe");
         }
         if (path != null && !Files.isReadable(path)) {
-            throw new BadInput(path + ": no such file");
+            throw new BadInput(
+                    path + (Files.exists(path) ? ": may not be read" : ": no such file"));
         }
     }
 

@@ -40,6 +40,7 @@ public final class Assess {
         if (machine.gantry().isPresent()) {
             progress.accept("gantry under acceleration");
             checks.addAll(new SkewChecks(machine).checks());
+            checks.addAll(new BlockChecks(machine).checks());
         }
         new LeanCheck(machine).check().ifPresent(checks::add);
         return new Assessment(

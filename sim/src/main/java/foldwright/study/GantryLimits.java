@@ -7,6 +7,7 @@ import foldwright.gantry.limits.FrictionCase;
 import foldwright.gantry.limits.Heading;
 import foldwright.gantry.limits.LimitPoint;
 import foldwright.gantry.limits.RestSkew;
+import foldwright.gantry.model.BeltMass;
 import foldwright.gantry.model.GantryAssembly;
 import foldwright.gantry.model.GantryModel;
 import foldwright.machine.Machine;
@@ -51,6 +52,16 @@ public final class GantryLimits {
                 leg.staticRating().orElse(Double.POSITIVE_INFINITY),
                 carriage.staticMoment().orElse(Double.POSITIVE_INFINITY),
                 carriage.staticRating().orElse(Double.POSITIVE_INFINITY));
+    }
+
+    /** Natural frequencies and shapes over the travel. */
+    public GantryModes modes() {
+        return GantryModes.of(model);
+    }
+
+    /** What the belts weigh in the motion. */
+    public BeltMass belts() {
+        return BeltMass.of(model);
     }
 
     /** Skew while nothing moves, bridge and carriage in the middle. */

@@ -4,8 +4,8 @@ package foldwright.gantry.model;
 /**
  * Loads of the blocks at one instant: the largest by size, and those of each leg rail.
  *
- * @param legSide side force of one block of the leg rails [N]
- * @param legYaw yaw moment of one block of the leg rails [N m]
+ * @param legSide side force of one block of the leg rails, yaw of spaced blocks included [N]
+ * @param legYaw yaw moment of one block of the leg rails, where there is one block [N m]
  * @param carriageSide side force of one block of the carriage, yaw of a spaced pair included [N]
  * @param carriageYaw yaw moment of one block of the carriage, where there is one block [N m]
  * @param carriageTilt moment about the axes in the plane, mass times acceleration times height of
@@ -32,9 +32,11 @@ public record BlockLoads(
                             - k.model.bridge().centreX()
                             + (k.model.bridge().centreY() - b.along()) * k.bridge.yaw
                             + b.along() * guide.squareness();
-            legSide = Math.max(legSide, b.lateralStiffness() * beyond(x, b.lateralPlay()));
             double yaw = k.bridge.yaw - guide.squareness();
-            legYaw = Math.max(legYaw, b.yawStiffness() * beyond(yaw, b.yawPlay()));
+            double moment = b.yawStiffness() * beyond(yaw, b.yawPlay());
+            double force = b.lateralStiffness() * beyond(x, b.lateralPlay());
+            legSide = Math.max(legSide, b.group().side(force, moment));
+            legYaw = Math.max(legYaw, b.group().yaw(moment));
         }
         CarriageGuide c = k.model.carriageGuide();
         double side = Math.abs(k.carriageForce()) / c.blocks();

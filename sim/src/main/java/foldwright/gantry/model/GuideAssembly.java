@@ -60,7 +60,15 @@ final class GuideAssembly {
                                                                         / legs.bracketStiffness()
                                                                                 .getAsDouble())
                                                 : fromBlocks);
-        blocks.add(new GuideBlock(rail, 0, g.blocks() * lateral, play(g) / 2, yaw, freeYaw(g)));
+        blocks.add(
+                new GuideBlock(
+                        rail,
+                        0,
+                        g.blocks() * lateral,
+                        play(g) / 2,
+                        yaw,
+                        freeYaw(g),
+                        new GuideBlock.Group(g.blocks(), g.blocks() > 1 ? g.spacing() : 0)));
     }
 
     static CarriageGuide carriage(Guide g) {

@@ -4,7 +4,7 @@ package foldwright.gantry.model;
 import java.util.Objects;
 
 /**
- * One block of a leg rail.
+ * One block of a leg rail, or all of a rail taken together.
  *
  * @param rail which rail it runs on
  * @param along its place from the bridge centre, along the rail [m]
@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param lateralPlay free way to each side [m]
  * @param yawStiffness of its own, bracket included; 0 where none is counted [N m/rad]
  * @param yawPlay free yaw to each side [rad]
+ * @param group which blocks it stands for
  */
 public record GuideBlock(
         Rail rail,
@@ -19,7 +20,34 @@ public record GuideBlock(
         double lateralStiffness,
         double lateralPlay,
         double yawStiffness,
-        double yawPlay) {
+        double yawPlay,
+        Group group) {
+
+    /**
+     * Blocks that are taken together.
+     *
+     * @param count how many
+     * @param apart distance of the outer two; 0 for one block [m]
+     */
+    public record Group(int count, double apart) {
+        /** A block by itself. */
+        public static final Group ONE = new Group(1, 0);
+
+        public Group {
+            Checks.positive("number of blocks", count);
+            Checks.notNegative("distance of blocks", apart);
+        }
+
+        /** Side force on one of them: its share, and a yaw moment as a couple [N]. */
+        double side(double force, double moment) {
+            return force / count + (apart > 0 ? moment / apart : 0);
+        }
+
+        /** Yaw moment on one of them, where no couple takes it [N m]. */
+        double yaw(double moment) {
+            return apart > 0 ? 0 : moment / count;
+        }
+    }
 
     /** The two leg rails. */
     public enum Rail {
@@ -38,8 +66,20 @@ public record GuideBlock(
         }
     }
 
+    /** A block by itself. */
+    public GuideBlock(
+            Rail rail,
+            double along,
+            double lateralStiffness,
+            double lateralPlay,
+            double yawStiffness,
+            double yawPlay) {
+        this(rail, along, lateralStiffness, lateralPlay, yawStiffness, yawPlay, Group.ONE);
+    }
+
     public GuideBlock {
         Objects.requireNonNull(rail, "rail");
+        Objects.requireNonNull(group, "group");
         Checks.finite("along", along);
         Checks.notNegative("lateral stiffness", lateralStiffness);
         Checks.notNegative("lateral play", lateralPlay);
@@ -48,6 +88,6 @@ public record GuideBlock(
     }
 
     GuideBlock closed() {
-        return new GuideBlock(rail, along, lateralStiffness, 0, yawStiffness, 0);
+        return new GuideBlock(rail, along, lateralStiffness, 0, yawStiffness, 0, group);
     }
 }

@@ -22,6 +22,10 @@ import foldwright.study.Verdict;
  */
 public final class DirectionRose {
     private static final double HEAD = 46;
+
+    /** Direction of the ring labels, between the spokes [rad]. */
+    private static final double BETWEEN = Math.PI / 8;
+
     private static final double EDGE = 58;
 
     private final Surface on;
@@ -71,10 +75,12 @@ public final class DirectionRose {
                 on.strokeCircle(
                         cx, cy, scale.at(tick), Pen.of(on.palette().ground(Ground.INK3), 0.6));
                 on.text(
-                        cx + 4,
-                        cy - scale.at(tick) - 3,
+                        cx + scale.at(tick) * Math.sin(BETWEEN),
+                        cy - scale.at(tick) * Math.cos(BETWEEN) + 4,
                         Ticks.text(tick, scale.decimals(3)),
-                        type.tick().haloed(on.palette().ground(Ground.PAPER)));
+                        type.tick()
+                                .aligned(Align.MIDDLE)
+                                .haloed(on.palette().ground(Ground.PAPER)));
             }
         }
     }

@@ -26,10 +26,12 @@ import java.util.Optional;
 /** Rails and blocks, belts with their wheels, motors. */
 final class GantryParts {
     private final Gantry gantry;
+    private final Uses uses;
     private final List<OrderLine> out = new ArrayList<>();
 
-    GantryParts(Gantry gantry) {
+    GantryParts(Gantry gantry, Uses uses) {
         this.gantry = gantry;
+        this.uses = uses;
     }
 
     List<OrderLine> lines() {
@@ -67,7 +69,14 @@ final class GantryParts {
                                 ? ", " + Sizes.length(g.length().getAsDouble()) + " long"
                                 : ""),
                 open);
-        add(rails * g.blocks(), where + " block", block(g), List.of());
+        out.add(
+                new OrderLine(
+                        OrderLine.Group.GANTRY,
+                        rails * g.blocks(),
+                        where + " block",
+                        block(g),
+                        uses.of("order." + where + "-block"),
+                        List.of()));
     }
 
     private static String block(Guide g) {

@@ -35,7 +35,7 @@ public record OrderList(List<OrderLine> lines, List<String> unlisted) {
         lines.addAll(new LiftParts(machine, uses).lines());
         lines.addAll(new DriveParts(machine, uses).lines());
         lines.addAll(new SpringParts(machine, uses).lines());
-        machine.gantry().ifPresent(g -> lines.addAll(new GantryParts(g).lines()));
+        machine.gantry().ifPresent(g -> lines.addAll(new GantryParts(g, uses).lines()));
         return new OrderList(lines, NEVER);
     }
 

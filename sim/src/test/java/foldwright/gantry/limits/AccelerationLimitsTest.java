@@ -47,7 +47,7 @@ class AccelerationLimitsTest {
                         FrictionCase.NONE,
                         0.2);
         LimitPoint p = limits.at(0, 0.2, Heading.RIGHT);
-        assertThat(p.acceleration()).isLessThan(0.05);
+        assertThat(p.acceleration()).isZero();
         assertThat(p.setBy()).isEqualTo(Criterion.SKEW);
     }
 

@@ -91,6 +91,18 @@ class OrderListTest {
                                 + Amount.of(5e6, Shown.MEGAPASCAL).text());
     }
 
+    /** Blocks show the load their check found. */
+    @Test
+    void blocksShowTheirLoadAgainstTheirRating() throws Exception {
+        Assessment a = Assess.machine(scene("van-bench"), new HandRuns(), w -> {});
+        OrderList list = OrderList.of(a);
+        for (String part : List.of("leg block", "bridge block")) {
+            OrderLine.Use use = line(list, part).use().orElseThrow();
+            assertThat(use.outcome().required().si()).as(part).isPositive();
+            assertThat(use.outcome().margin()).as(part).isGreaterThan(10);
+        }
+    }
+
     /** Frame size 17 has a face of 42.3 mm and a shaft of 5 mm (NEMA ICS 16). */
     @Test
     void standardSizesComeFromTheTables() throws Exception {
