@@ -34,7 +34,8 @@ final class ByteLines {
         while (true) {
             byte[] b = buffer;
             int last = filled;
-            while (scan < last && b[scan] != '\n' && b[scan] != '\r') {
+            // Both ends of a line are below every printed character: one look a byte.
+            while (scan < last && (b[scan] > '\r' || b[scan] != '\n' && b[scan] != '\r')) {
                 scan++;
             }
             if (scan < last && !(b[scan] == '\r' && scan + 1 == last && !exhausted)) {

@@ -9,30 +9,59 @@ package foldwright.motion;
 final class Codes {
     /** What is done with a code. */
     enum Meaning {
-        MOTION,
-        DWELL,
-        PLANE,
-        UNITS,
-        DISTANCE,
-        HOME,
-        OFFSET,
+        MOTION(1),
+        DWELL(5),
+        PLANE(2),
+        UNITS(4),
+        DISTANCE(3),
+        HOME(5),
+        OFFSET(5),
         /**
          * Changes nothing that a replay sees, or only what it may leave out (tool length, work
          * offset, ...).
          */
-        SKIPPED,
+        SKIPPED(0),
         /**
          * Changes where the tool goes in a way that is not read: leaving it out would replay
          * another path.
          */
-        REFUSED,
+        REFUSED(0),
         /** Not known: left out together with the axis words of its line. */
-        UNKNOWN
+        UNKNOWN(0);
+
+        /**
+         * Modal group where it matters here, 0 for none. Two of one group on a line are a fault.
+         */
+        final int group;
+
+        Meaning(int group) {
+            this.group = group;
+        }
+
+        /** This meaning in a set of meanings. */
+        int bit() {
+            return 1 << ordinal();
+        }
+    }
+
+    /** No known code is larger. */
+    private static final int CODES = 1000;
+
+    private static final Meaning[] MEANINGS = new Meaning[CODES];
+
+    static {
+        for (int i = 0; i < CODES; i++) {
+            MEANINGS[i] = read(i);
+        }
     }
 
     private Codes() {}
 
     static Meaning of(int tenths) {
+        return tenths < CODES ? MEANINGS[tenths] : Meaning.UNKNOWN;
+    }
+
+    private static Meaning read(int tenths) {
         return switch (tenths) {
             case 0, 10, 20, 30 -> Meaning.MOTION;
             case 40 -> Meaning.DWELL;
@@ -113,21 +142,6 @@ final class Codes {
                     960 ->
                     Meaning.REFUSED;
             default -> Meaning.UNKNOWN;
-        };
-    }
-
-    /**
-     * Modal group of a code whose group matters here; 0 for none. Two of one group on a line are a
-     * fault.
-     */
-    static int group(int tenths) {
-        return switch (of(tenths)) {
-            case MOTION -> 1;
-            case PLANE -> 2;
-            case DISTANCE -> 3;
-            case UNITS -> 4;
-            case DWELL, HOME, OFFSET -> 5;
-            case SKIPPED, REFUSED, UNKNOWN -> 0;
         };
     }
 

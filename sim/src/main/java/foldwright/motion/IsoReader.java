@@ -30,6 +30,10 @@ public final class IsoReader implements MoveSource {
         COUNTERCLOCKWISE
     }
 
+    private static final Mode[] MOVING = {
+        Mode.RAPID, Mode.LINEAR, Mode.CLOCKWISE, Mode.COUNTERCLOCKWISE
+    };
+
     private final ByteLines lines;
     private final WordScanner scanner = new WordScanner();
     private final Words words = new Words();
@@ -41,6 +45,8 @@ public final class IsoReader implements MoveSource {
     private int pendingFirst;
     private int pendingCount;
 
+    private Move given;
+
     private final double[] at = new double[3];
     private final double[] offset = new double[3];
     private final double[] target = new double[3];
@@ -49,6 +55,10 @@ public final class IsoReader implements MoveSource {
     private double unit = 1e-3;
     private boolean incremental;
     private double feed = Double.NaN;
+
+    /** What the G codes of this line mean, as a set. */
+    private int kinds;
+
     private boolean partOpened;
     private boolean anyLine;
     private boolean ended;
@@ -74,7 +84,11 @@ public final class IsoReader implements MoveSource {
             }
             pendingFirst = 0;
             scanner.scan(lines, words);
+            given = out;
             execute();
+            if (given == null) {
+                return true;
+            }
         }
         out.copyFrom(pending[pendingFirst++]);
         pendingCount--;
@@ -97,12 +111,12 @@ public final class IsoReader implements MoveSource {
             readFeed();
         }
         boolean axesTaken = settingCodes();
-        if (has(40)) {
+        if (has(Codes.Meaning.DWELL)) {
             dwell();
         }
-        if (has(280)) {
+        if (has(Codes.Meaning.HOME)) {
             home();
-        } else if (has(920)) {
+        } else if (has(Codes.Meaning.OFFSET)) {
             shift();
         } else if (!axesTaken) {
             move();
@@ -115,16 +129,19 @@ public final class IsoReader implements MoveSource {
 
     private void checkGroups() throws ToolpathException {
         int seen = 0;
+        kinds = 0;
         for (int i = 0; i < words.gCount(); i++) {
             int code = words.g(i);
-            if (Codes.of(code) == Codes.Meaning.REFUSED) {
+            Codes.Meaning meaning = Codes.of(code);
+            kinds |= meaning.bit();
+            if (meaning == Codes.Meaning.REFUSED) {
                 throw fault(
                         Fault.OUTSIDE_SUBSET,
                         Codes.name('G', code)
                                 + ", which changes the path in a way that is not read",
                         "G0 to G4, G17 to G21, G28, G90 to G92");
             }
-            int group = Codes.group(code);
+            int group = meaning.group;
             if (group != 0 && (seen & 1 << group) != 0) {
                 throw fault(
                         Fault.SAME_GROUP,
@@ -136,8 +153,8 @@ public final class IsoReader implements MoveSource {
         if (words.mCount() > 4) {
             throw fault(Fault.TOO_MANY_WORDS, "more than four M words", "at most four");
         }
-        boolean moved = (seen & 1 << 1) != 0 && words.hasAny(AXES);
-        if (moved && (has(280) || has(920))) {
+        boolean moved = has(Codes.Meaning.MOTION) && words.hasAny(AXES);
+        if (moved && (has(Codes.Meaning.HOME) || has(Codes.Meaning.OFFSET))) {
             throw fault(
                     Fault.SAME_GROUP,
                     "a move and a code that both use the axis words",
@@ -154,9 +171,9 @@ public final class IsoReader implements MoveSource {
         for (int i = 0; i < words.gCount(); i++) {
             int code = words.g(i);
             switch (Codes.of(code)) {
-                case MOTION -> mode = Mode.values()[1 + code / 10];
+                case MOTION -> mode = MOVING[code / 10];
                 case PLANE -> plane = code == 170 ? Plane.XY : code == 180 ? Plane.ZX : Plane.YZ;
-                case UNITS -> unit = code == 200 ? 0.0254 : 1e-3;
+                case UNITS -> unit = unit(code);
                 case DISTANCE -> incremental = code == 910;
                 case UNKNOWN -> {
                     taken = true;
@@ -179,7 +196,10 @@ public final class IsoReader implements MoveSource {
         }
         // The unit in force is the one of this line, which table 8 sets after F: it is the same in
         // practice.
-        double u = has(200) ? 0.0254 : has(210) ? 1e-3 : unit;
+        double u = unit;
+        for (int i = 0; i < words.gCount() && has(Codes.Meaning.UNITS); i++) {
+            u = Codes.of(words.g(i)) == Codes.Meaning.UNITS ? unit(words.g(i)) : u;
+        }
         feed = value * u / 60;
     }
 
@@ -233,10 +253,7 @@ public final class IsoReader implements MoveSource {
     }
 
     private void move() throws ToolpathException {
-        boolean named = false;
-        for (int i = 0; i < words.gCount(); i++) {
-            named |= Codes.of(words.g(i)) == Codes.Meaning.MOTION;
-        }
+        boolean named = has(Codes.Meaning.MOTION);
         if (!words.hasAny(AXES)) {
             if (named && (words.letters() & ~Words.bit('N')) == 0 || named && mode.ordinal() > 2) {
                 throw fault(
@@ -358,16 +375,24 @@ public final class IsoReader implements MoveSource {
     }
 
     private void arrive() {
-        System.arraycopy(target, 0, at, 0, 3);
+        at[0] = target[0];
+        at[1] = target[1];
+        at[2] = target[2];
     }
 
+    /** The first move of a line goes straight into the caller's buffer, the others wait. */
     private Move add() {
+        if (given != null) {
+            Move first = given;
+            given = null;
+            return first;
+        }
         return pending[pendingFirst + pendingCount++];
     }
 
     private void countSkipped() {
         int rest = words.letters() & ~READ & ~Words.bit('N');
-        if (has(40)) {
+        if (has(Codes.Meaning.DWELL)) {
             rest &= ~(words.has('P') ? Words.bit('P') : Words.bit('S'));
         }
         if (rest != 0) {
@@ -389,13 +414,12 @@ public final class IsoReader implements MoveSource {
         }
     }
 
-    private boolean has(int code) {
-        for (int i = 0; i < words.gCount(); i++) {
-            if (words.g(i) == code) {
-                return true;
-            }
-        }
-        return false;
+    private boolean has(Codes.Meaning meaning) {
+        return (kinds & meaning.bit()) != 0;
+    }
+
+    private static double unit(int code) {
+        return code == 200 ? 0.0254 : 1e-3;
     }
 
     private ToolpathException fault(Fault kind, String found, String allowed) {

@@ -115,8 +115,10 @@ public final class Move {
             Kind k, double[] from, double[] to, Rate newRate, double newFeed, long newLine) {
         kind = k;
         rate = newRate;
-        System.arraycopy(from, 0, start, 0, 3);
-        System.arraycopy(to, 0, end, 0, 3);
+        for (int i = 0; i < 3; i++) {
+            start[i] = from[i];
+            end[i] = to[i];
+        }
         feed = newFeed;
         line = newLine;
         pause = 0;

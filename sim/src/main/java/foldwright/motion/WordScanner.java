@@ -21,6 +21,9 @@ final class WordScanner {
         }
     }
 
+    /** So many digits fit a long, whatever they are. */
+    private static final int MOST_DIGITS = 17;
+
     private ByteLines lines;
     private byte[] b;
     private int to;
@@ -163,8 +166,54 @@ final class WordScanner {
                 "a letter and its number");
     }
 
-    /** Reads a number, digits into a long and one division, and returns the place behind it. */
+    /**
+     * Reads a number, digits into a long and one division, and returns the place behind it. Plain
+     * digits with a point are read here; blanks, too many digits and faults are left to {@link
+     * #anyNumber}.
+     */
     private int number(int from, char letter) throws ToolpathException {
+        byte[] text = b;
+        int last = to;
+        int i = from;
+        boolean negative = i < last && text[i] == '-';
+        i += negative ? 1 : 0;
+        int first = i;
+        long digits = 0;
+        int c = 0;
+        while (i < last && (c = text[i]) >= '0' && c <= '9') {
+            digits = digits * 10 + (c - '0');
+            i++;
+        }
+        int count = i - first;
+        int scale = 0;
+        if (i < last && c == '.') {
+            first = ++i;
+            while (i < last && (c = text[i]) >= '0' && c <= '9') {
+                digits = digits * 10 + (c - '0');
+                i++;
+            }
+            scale = i - first;
+            count += scale;
+        }
+        if (count == 0 || count > MOST_DIGITS || i < last && !endsNumber(text, i)) {
+            return anyNumber(from, letter);
+        }
+        double size = scale > 0 ? digits / TEN[scale] : digits;
+        number = negative ? -size : size;
+        return i;
+    }
+
+    /** A letter ends a number, and so do blanks with nothing but a letter behind them. */
+    private boolean endsNumber(byte[] text, int from) {
+        int i = from;
+        while (i < to && text[i] == ' ') {
+            i++;
+        }
+        return i == to || text[i] >= 'A';
+    }
+
+    /** Reads a number with blanks inside or around it, or says what is wrong with it. */
+    private int anyNumber(int from, char letter) throws ToolpathException {
         int i = from;
         while (i < to && (b[i] == ' ' || b[i] == '\t')) {
             i++;
