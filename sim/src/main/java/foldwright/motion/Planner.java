@@ -21,6 +21,7 @@ public final class Planner {
 
     private final MoveSource source;
     private final MotionLimits limits;
+    private final MotionLimits.AxisLimits[] axes;
     private final double deviation;
 
     // Ring of moves that are read and not yet handed out; corner i is the start of move i.
@@ -45,6 +46,7 @@ public final class Planner {
     public Planner(MoveSource source, MotionLimits limits) {
         this.source = source;
         this.limits = limits;
+        axes = limits.axes().toArray(new MotionLimits.AxisLimits[0]);
         this.deviation =
                 limits.corners() instanceof MotionLimits.Rounded rounded ? rounded.deviation() : 0;
         grow(FIRST_WINDOW);
@@ -153,17 +155,17 @@ public final class Planner {
         double a = min(move.acceleration(), limits.path().acceleration());
         double j = limits.path().jerk();
         boolean arc = move.kind() == Move.Kind.ARC;
+        double perLength = 1 / move.length();
         for (int axis = 0; axis < 3; axis++) {
-            double share = abs(move.end(axis) - move.start(axis)) / move.length();
+            double share = abs(move.end(axis) - move.start(axis)) * perLength;
             if (arc && axis != move.arcAxis(2)) {
                 share = 1;
             }
-            if (share > 0) {
-                MotionLimits.AxisLimits limit = limits.axes().get(axis);
-                v = min(v, limit.speed() / share);
-                a = min(a, limit.acceleration() / share);
-                j = min(j, limit.jerk() / share);
-            }
+            // Products first: a division only where an axis holds the path back.
+            MotionLimits.AxisLimits limit = axes[axis];
+            v = v * share > limit.speed() ? limit.speed() / share : v;
+            a = a * share > limit.acceleration() ? limit.acceleration() / share : a;
+            j = j * share > limit.jerk() ? limit.jerk() / share : j;
         }
         if (move.rate() == Move.Rate.FEED) {
             v = min(v, move.feed());

@@ -53,10 +53,28 @@ final class Ramp {
      * reach, which is the rule on real toolpaths [m/s].
      */
     static double within(double v, double limit, double length, double a, double j) {
-        if (limit <= v || length(v, limit, a, j) <= length) {
+        if (limit <= v || fits(v, limit, length, a, j)) {
             return limit;
         }
         return Math.min(limit, reach(v, length, a, j));
+    }
+
+    /**
+     * Whether a length is enough for a change of speed, {@code length(v0, v1, a, j) <= length} by
+     * products alone.
+     *
+     * @param v0 lower speed
+     * @param v1 higher speed
+     */
+    static boolean fits(double v0, double v1, double length, double a, double j) {
+        double dv = v1 - v0;
+        double sum = v0 + v1;
+        if (j == Double.POSITIVE_INFINITY) {
+            return sum * dv <= 2 * a * length;
+        }
+        return dv * j >= a * a
+                ? sum * (dv * j + a * a) <= 2 * length * a * j
+                : sum * sum * dv <= length * length * j;
     }
 
     /**
@@ -80,8 +98,9 @@ final class Ramp {
             double w = sqrt(u2 + d);
             double first = 2 * f + u2;
             double second = f + e + u2;
-            double slope = w > 0 ? first + 2 * u2 + u * (2 * w + second / w) : first + 3 * u2;
-            double step = slope > 0 ? (first * u + second * w - q) / slope : 0;
+            // Slope times w, to divide once; at w = 0 both ends are as fast as the peak.
+            double slope = (first + 2 * u2) * w + u * (2 * w * w + second);
+            double step = slope > 0 ? (first * u + second * w - q) * w / slope : 0;
             u -= step;
             // Newton doubles the digits: the next step would be the square of this one.
             if (!(u > 0 && step > CLOSE * above)) {

@@ -14,6 +14,8 @@ import static java.lang.Math.sqrt;
 public final class SpeedProfile {
     private static final int PHASES = 7;
 
+    private static final double SIXTH = 1.0 / 6;
+
     /** Share of the way that the search for the peak may leave; it is cruised at the peak [1]. */
     private static final double SPARE = 1e-10;
 
@@ -53,9 +55,18 @@ public final class SpeedProfile {
     public void plan(double newLength, double v0, double v1, double top, double a, double j) {
         length = newLength;
         forget();
-        double full = Ramp.length(v0, top, a, j) + Ramp.length(top, v1, a, j);
-        peak = full <= newLength ? top : peakSpeed(v0, v1, max(v0, v1), top, a, j);
-        double rest = newLength - Ramp.length(v0, peak, a, j) - Ramp.length(peak, v1, a, j);
+        boolean mayCruise =
+                Ramp.fits(v0, top, newLength, a, j) && Ramp.fits(v1, top, newLength, a, j);
+        double rest =
+                mayCruise
+                        ? newLength - Ramp.length(v0, top, a, j) - Ramp.length(top, v1, a, j)
+                        : -1;
+        if (rest >= 0) {
+            peak = top;
+        } else {
+            peak = peakSpeed(v0, v1, max(v0, v1), top, a, j);
+            rest = newLength - Ramp.length(v0, peak, a, j) - Ramp.length(peak, v1, a, j);
+        }
         double cruise = rest > 0 && peak > 0 ? rest / peak : 0;
         speed[0] = v0;
         ramp(0, peak - v0, a, j);
@@ -88,8 +99,9 @@ public final class SpeedProfile {
             phase(first + 2, 0, 0, 0);
             return;
         }
-        double tj = size * j >= a * a ? a / j : sqrt(size / j);
-        double plateau = tj > 0 ? max(0, size / (j * tj) - tj) : 0;
+        boolean full = size * j >= a * a;
+        double tj = full ? a / j : sqrt(size / j);
+        double plateau = full ? max(0, size / a - tj) : 0;
         double held = sign * j * tj;
         phase(first, tj, 0, sign * j);
         phase(first + 1, plateau, held, 0);
@@ -100,8 +112,8 @@ public final class SpeedProfile {
         acceleration[i] = a;
         jerk[i] = j;
         time[i + 1] = time[i] + t;
-        way[i + 1] = way[i] + t * (speed[i] + t * (a / 2 + t * j / 6));
-        speed[i + 1] = speed[i] + t * (a + t * j / 2);
+        way[i + 1] = way[i] + t * (speed[i] + t * (0.5 * a + t * (j * SIXTH)));
+        speed[i + 1] = speed[i] + t * (a + t * (0.5 * j));
     }
 
     /** Peak speed at which both ramps together just fill the length. */
@@ -173,7 +185,7 @@ public final class SpeedProfile {
     public double way(double t) {
         int i = phaseAt(t);
         double d = inside(t, i);
-        double s = way[i] + d * (speed[i] + d * (0.5 * acceleration[i] + d * (jerk[i] / 6)));
+        double s = way[i] + d * (speed[i] + d * (0.5 * acceleration[i] + d * (jerk[i] * SIXTH)));
         return Math.min(s, length);
     }
 
@@ -218,7 +230,7 @@ public final class SpeedProfile {
         startSpeed = speed[i];
         startAcceleration = acceleration[i];
         phaseJerk = jerk[i];
-        sixthJerk = jerk[i] / 6;
+        sixthJerk = jerk[i] * SIXTH;
     }
 
     private void forget() {
