@@ -126,4 +126,9 @@ final class ByteLines {
         }
         return stop < end ? text + "..." : text.toString();
     }
+
+    /** A fault in the present line, which it quotes. */
+    ToolpathException fault(ToolpathException.Fault kind, String found, String allowed) {
+        return new ToolpathException(kind, number, found + " in \"" + text() + "\"", allowed);
+    }
 }

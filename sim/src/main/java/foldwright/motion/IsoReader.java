@@ -12,7 +12,7 @@ import java.io.InputStream;
  * Streams: memory does not grow with the file.
  */
 public final class IsoReader implements MoveSource {
-    private static final int AXES = Words.bit('X') | Words.bit('Y') | Words.bit('Z');
+    private static final int AXES = Words.AXES;
     private static final int READ =
             AXES
                     | Words.bit('F')
@@ -55,10 +55,6 @@ public final class IsoReader implements MoveSource {
     private double unit = 1e-3;
     private boolean incremental;
     private double feed = Double.NaN;
-
-    /** What the G codes of this line mean, as a set. */
-    private int kinds;
-
     private boolean partOpened;
     private boolean anyLine;
     private boolean ended;
@@ -106,17 +102,17 @@ public final class IsoReader implements MoveSource {
             return;
         }
         anyLine = true;
-        checkGroups();
+        LineRules.check(words, lines);
         if (words.has('F')) {
             readFeed();
         }
         boolean axesTaken = settingCodes();
-        if (has(Codes.Meaning.DWELL)) {
+        if (words.means(Codes.Meaning.DWELL)) {
             dwell();
         }
-        if (has(Codes.Meaning.HOME)) {
+        if (words.means(Codes.Meaning.HOME)) {
             home();
-        } else if (has(Codes.Meaning.OFFSET)) {
+        } else if (words.means(Codes.Meaning.OFFSET)) {
             shift();
         } else if (!axesTaken) {
             move();
@@ -125,41 +121,6 @@ public final class IsoReader implements MoveSource {
         }
         countSkipped();
         stops();
-    }
-
-    private void checkGroups() throws ToolpathException {
-        int seen = 0;
-        kinds = 0;
-        for (int i = 0; i < words.gCount(); i++) {
-            int code = words.g(i);
-            Codes.Meaning meaning = Codes.of(code);
-            kinds |= meaning.bit();
-            if (meaning == Codes.Meaning.REFUSED) {
-                throw fault(
-                        Fault.OUTSIDE_SUBSET,
-                        Codes.name('G', code)
-                                + ", which changes the path in a way that is not read",
-                        "G0 to G4, G17 to G21, G28, G90 to G92");
-            }
-            int group = meaning.group;
-            if (group != 0 && (seen & 1 << group) != 0) {
-                throw fault(
-                        Fault.SAME_GROUP,
-                        Codes.name('G', code) + " beside another of its group",
-                        "one of a group a line");
-            }
-            seen |= 1 << group;
-        }
-        if (words.mCount() > 4) {
-            throw fault(Fault.TOO_MANY_WORDS, "more than four M words", "at most four");
-        }
-        boolean moved = has(Codes.Meaning.MOTION) && words.hasAny(AXES);
-        if (moved && (has(Codes.Meaning.HOME) || has(Codes.Meaning.OFFSET))) {
-            throw fault(
-                    Fault.SAME_GROUP,
-                    "a move and a code that both use the axis words",
-                    "one of them a line");
-        }
     }
 
     /**
@@ -192,12 +153,12 @@ public final class IsoReader implements MoveSource {
     private void readFeed() throws ToolpathException {
         double value = words.value('F');
         if (value < 0) {
-            throw fault(Fault.BAD_FEED, "a negative feed", "a feed above zero");
+            throw lines.fault(Fault.BAD_FEED, "a negative feed", "a feed above zero");
         }
         // The unit in force is the one of this line, which table 8 sets after F: it is the same in
         // practice.
         double u = unit;
-        for (int i = 0; i < words.gCount() && has(Codes.Meaning.UNITS); i++) {
+        for (int i = 0; i < words.gCount() && words.means(Codes.Meaning.UNITS); i++) {
             u = Codes.of(words.g(i)) == Codes.Meaning.UNITS ? unit(words.g(i)) : u;
         }
         feed = value * u / 60;
@@ -212,10 +173,10 @@ public final class IsoReader implements MoveSource {
         } else if (words.has('S')) {
             seconds = words.value('S');
         } else {
-            throw fault(Fault.BAD_DWELL, "G4 without a time", "G4 P with a time");
+            throw lines.fault(Fault.BAD_DWELL, "G4 without a time", "G4 P with a time");
         }
         if (seconds < 0) {
-            throw fault(Fault.BAD_DWELL, "a negative dwell", "zero or more");
+            throw lines.fault(Fault.BAD_DWELL, "a negative dwell", "zero or more");
         }
         if (seconds > 0) {
             add().setPause(at, seconds, lines.number());
@@ -242,7 +203,7 @@ public final class IsoReader implements MoveSource {
     /** G92: the present point gets the coordinates given (section 3.5.18). */
     private void shift() throws ToolpathException {
         if (!words.hasAny(AXES)) {
-            throw fault(Fault.NO_AXIS_WORD, "G92 without a coordinate", "G92 with X, Y or Z");
+            throw lines.fault(Fault.NO_AXIS_WORD, "G92 without a coordinate", "G92 with X, Y or Z");
         }
         for (int i = 0; i < 3; i++) {
             char axis = (char) ('X' + i);
@@ -253,10 +214,10 @@ public final class IsoReader implements MoveSource {
     }
 
     private void move() throws ToolpathException {
-        boolean named = has(Codes.Meaning.MOTION);
+        boolean named = words.means(Codes.Meaning.MOTION);
         if (!words.hasAny(AXES)) {
             if (named && (words.letters() & ~Words.bit('N')) == 0 || named && mode.ordinal() > 2) {
-                throw fault(
+                throw lines.fault(
                         Fault.NO_AXIS_WORD,
                         "a move without a coordinate",
                         "at least one of X, Y, Z");
@@ -265,7 +226,7 @@ public final class IsoReader implements MoveSource {
         }
         switch (mode) {
             case NONE ->
-                    throw fault(
+                    throw lines.fault(
                             Fault.NO_MOTION_MODE,
                             "coordinates with no move in force",
                             "G0, G1, G2 or G3 before");
@@ -298,7 +259,7 @@ public final class IsoReader implements MoveSource {
 
     private void checkReach(char axis, double coordinate) throws ToolpathException {
         if (!(Math.abs(coordinate) <= settings.reach())) {
-            throw fault(
+            throw lines.fault(
                     Fault.OUT_OF_REACH,
                     axis + " " + Math.round(coordinate * 1e3) + " mm, far outside the machine",
                     "at most " + Math.round(settings.reach() * 1e3) + " mm from the origin");
@@ -321,14 +282,14 @@ public final class IsoReader implements MoveSource {
         char i = (char) ('I' + plane.first());
         char j = (char) ('I' + plane.second());
         if (!words.has(u) && !words.has(v)) {
-            throw fault(
+            throw lines.fault(
                     Fault.BAD_ARC,
                     "an arc without an end in its plane",
                     "at least one of " + u + ", " + v);
         }
         if (words.has('R')) {
             if (!arc.fromRadius(at, target, plane, words.value('R') * unit, clockwise)) {
-                throw fault(
+                throw lines.fault(
                         Fault.BAD_ARC,
                         "a radius that cannot join the ends",
                         "ends apart, by at most twice the radius");
@@ -338,13 +299,13 @@ public final class IsoReader implements MoveSource {
             double dj = words.has(j) ? words.value(j) * unit : 0;
             arc.fromOffset(at, target, plane, di, dj, clockwise);
         } else {
-            throw fault(Fault.BAD_ARC, "an arc without a centre", i + " or " + j + ", or R");
+            throw lines.fault(Fault.BAD_ARC, "an arc without a centre", i + " or " + j + ", or R");
         }
         checkRounding();
         Move out = add();
         out.setArc(at, target, plane, arc.centre(), arc.sweep(), feedNow(), lines.number());
         if (out.reach() > 4 * settings.reach()) {
-            throw fault(
+            throw lines.fault(
                     Fault.OUT_OF_REACH, "an arc far outside the machine", "a centre within reach");
         }
         tally.arc(arc.sweep());
@@ -354,7 +315,7 @@ public final class IsoReader implements MoveSource {
     private void checkRounding() throws ToolpathException {
         double gap = arc.mismatch();
         if (!(gap <= ArcCentre.REFUSED)) {
-            throw fault(
+            throw lines.fault(
                     Fault.BAD_ARC,
                     "start and end at distances from the centre that differ by "
                             + String.format(java.util.Locale.ROOT, "%.3f mm", gap * 1e3),
@@ -369,7 +330,7 @@ public final class IsoReader implements MoveSource {
             return settings.fallbackFeed();
         }
         if (!(feed > 0)) {
-            throw fault(Fault.BAD_FEED, "a feed move with feed 0", "a feed above zero");
+            throw lines.fault(Fault.BAD_FEED, "a feed move with feed 0", "a feed above zero");
         }
         return feed;
     }
@@ -392,7 +353,7 @@ public final class IsoReader implements MoveSource {
 
     private void countSkipped() {
         int rest = words.letters() & ~READ & ~Words.bit('N');
-        if (has(Codes.Meaning.DWELL)) {
+        if (words.means(Codes.Meaning.DWELL)) {
             rest &= ~(words.has('P') ? Words.bit('P') : Words.bit('S'));
         }
         if (rest != 0) {
@@ -414,16 +375,7 @@ public final class IsoReader implements MoveSource {
         }
     }
 
-    private boolean has(Codes.Meaning meaning) {
-        return (kinds & meaning.bit()) != 0;
-    }
-
     private static double unit(int code) {
         return code == 200 ? 0.0254 : 1e-3;
-    }
-
-    private ToolpathException fault(Fault kind, String found, String allowed) {
-        return new ToolpathException(
-                kind, lines.number(), found + " in \"" + lines.text() + "\"", allowed);
     }
 }

@@ -72,13 +72,13 @@ final class WordScanner {
                 return i + 1;
             }
             if (b[i] == '(') {
-                throw fault(
+                throw lines.fault(
                         Fault.NESTED_COMMENT,
                         "a comment inside a comment",
                         "one pair of parentheses a comment");
             }
         }
-        throw fault(
+        throw lines.fault(
                 Fault.OPEN_COMMENT,
                 "a comment that is not closed",
                 "a closing parenthesis on the same line");
@@ -86,7 +86,7 @@ final class WordScanner {
 
     private int sign(int i, Words words) throws ToolpathException {
         if (!words.isEmpty() || words.percent()) {
-            throw fault(
+            throw lines.fault(
                     Fault.BAD_CHARACTER,
                     "the sign " + (char) b[i] + " after other words",
                     "a lone % on its line, / only in front of a line");
@@ -106,7 +106,7 @@ final class WordScanner {
             throw notAWord(i);
         }
         if (c == 'O') {
-            throw fault(
+            throw lines.fault(
                     Fault.OUTSIDE_SUBSET, "a subroutine word", "plain lines without subroutines");
         }
         int next = number(i + 1, (char) c);
@@ -116,7 +116,7 @@ final class WordScanner {
             case 'M' -> addCode(words.addM(tenths()));
             default -> {
                 if (words.has((char) c)) {
-                    throw fault(
+                    throw lines.fault(
                             Fault.REPEATED_WORD,
                             "two " + (char) c + " words",
                             "each letter once a line");
@@ -129,7 +129,7 @@ final class WordScanner {
 
     private void checkNumberFirst(Words words) throws ToolpathException {
         if (!words.isEmpty()) {
-            throw fault(
+            throw lines.fault(
                     Fault.REPEATED_WORD,
                     "an N word behind other words",
                     "the line number in front");
@@ -138,14 +138,15 @@ final class WordScanner {
 
     private void addCode(boolean fits) throws ToolpathException {
         if (!fits) {
-            throw fault(Fault.TOO_MANY_WORDS, "more than 12 G or M words", "at most 12 on a line");
+            throw lines.fault(
+                    Fault.TOO_MANY_WORDS, "more than 12 G or M words", "at most 12 on a line");
         }
     }
 
     private int tenths() throws ToolpathException {
         double scaled = number * 10;
         if (scaled < 0 || scaled > 99999 || scaled != Math.rint(scaled)) {
-            throw fault(
+            throw lines.fault(
                     Fault.BAD_NUMBER,
                     "a code number that no code has",
                     "codes such as G1, G91.1, M30");
@@ -156,11 +157,12 @@ final class WordScanner {
     private ToolpathException notAWord(int i) {
         char c = (char) (b[i] & 0xFF);
         if (c == '#' || c == '[' || c == ']' || c == '=') {
-            return fault(Fault.OUTSIDE_SUBSET, "a parameter or an expression", "plain numbers");
+            return lines.fault(
+                    Fault.OUTSIDE_SUBSET, "a parameter or an expression", "plain numbers");
         }
         String name =
                 c >= ' ' && c <= '~' ? "\"" + c + "\"" : String.format("byte 0x%02X", (int) c);
-        return fault(
+        return lines.fault(
                 Fault.BAD_CHARACTER,
                 name + " where a word should start",
                 "a letter and its number");
@@ -233,14 +235,14 @@ final class WordScanner {
                     count++;
                     scale = scale >= 0 ? scale + 1 : scale;
                 } else if (scale < 0) {
-                    throw fault(
+                    throw lines.fault(
                             Fault.BAD_NUMBER,
                             "a number of over 17 digits behind " + letter,
                             "a plain number");
                 }
             } else if (c == '.') {
                 if (scale >= 0) {
-                    throw fault(
+                    throw lines.fault(
                             Fault.BAD_NUMBER,
                             "two points in the number behind " + letter,
                             "one point at most");
@@ -260,12 +262,12 @@ final class WordScanner {
 
     private ToolpathException badNumber(int i, char letter) {
         if (i < to && (b[i] == '#' || b[i] == '[')) {
-            return fault(
+            return lines.fault(
                     Fault.OUTSIDE_SUBSET,
                     "a parameter or an expression behind " + letter,
                     "plain numbers");
         }
-        return fault(
+        return lines.fault(
                 Fault.BAD_NUMBER, "no number behind " + letter, "digits with at most one point");
     }
 
@@ -277,7 +279,7 @@ final class WordScanner {
         sum &= 0xFF;
         int i = number(star + 1, '*');
         if (number != sum) {
-            throw fault(
+            throw lines.fault(
                     Fault.CHECKSUM,
                     "checksum " + (long) number + ", the line's bytes give " + sum,
                     "a line that was not changed or cut");
@@ -286,12 +288,8 @@ final class WordScanner {
             i++;
         }
         if (i < to && b[i] != ';') {
-            throw fault(Fault.BAD_CHARACTER, "words behind the checksum", "nothing behind it");
+            throw lines.fault(
+                    Fault.BAD_CHARACTER, "words behind the checksum", "nothing behind it");
         }
-    }
-
-    private ToolpathException fault(Fault kind, String found, String allowed) {
-        return new ToolpathException(
-                kind, lines.number(), found + " in \"" + lines.text() + "\"", allowed);
     }
 }

@@ -8,18 +8,23 @@ package foldwright.motion;
 final class Words {
     static final int MOST_CODES = 12;
 
+    /** Letters of the axes, as a set. */
+    static final int AXES = bit('X') | bit('Y') | bit('Z');
+
     private final double[] values = new double[26];
     private int present;
     private final int[] gCodes = new int[MOST_CODES];
     private final int[] mCodes = new int[MOST_CODES];
     private int gCount;
     private int mCount;
+    private int kinds;
     private boolean percent;
 
     void clear() {
         present = 0;
         gCount = 0;
         mCount = 0;
+        kinds = 0;
         percent = false;
     }
 
@@ -55,7 +60,13 @@ final class Words {
             return false;
         }
         gCodes[gCount++] = tenths;
+        kinds |= Codes.of(tenths).bit();
         return true;
+    }
+
+    /** Whether one of the G codes means this. */
+    boolean means(Codes.Meaning meaning) {
+        return (kinds & meaning.bit()) != 0;
     }
 
     /** Adds an M code in tenths; false when there is no room. */
