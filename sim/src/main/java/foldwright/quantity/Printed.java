@@ -42,6 +42,10 @@ public final class Printed {
         if (Double.isInfinite(value)) {
             return (value < 0 ? String.valueOf(MINUS) : "") + "unlimited";
         }
+        long digits = PlainDigits.scaled(value, decimals);
+        if (digits != PlainDigits.IN_DOUBT) {
+            return PlainDigits.print(digits, decimals, value, new StringBuilder(12)).toString();
+        }
         return grouped(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN));
     }
 
@@ -53,14 +57,28 @@ public final class Printed {
      */
     public static String in(String unit, double si) {
         Unit known = Units.of(unit);
-        double value = known.fromSi(si);
-        int decimals = decimalsFor(value);
-        if (known.measures(Dimension.LENGTH)) {
-            // lengths are never finer than 0.001 mm
-            int finest = (int) Math.round(6 + Math.log10(known.toSi(BigDecimal.ONE)));
-            decimals = Math.max(0, Math.min(decimals, finest));
+        double near = si / known.size();
+        int usual = PlainDigits.decimals(near);
+        if (usual != PlainDigits.IN_DOUBT) {
+            int decimals = coarse(known, usual);
+            long digits = PlainDigits.scaled(near, decimals);
+            if (digits != PlainDigits.IN_DOUBT) {
+                StringBuilder out = new StringBuilder(24);
+                return suffix(known.text(), PlainDigits.print(digits, decimals, near, out))
+                        .toString();
+            }
         }
-        return in(known, value, decimals);
+        double value = known.fromSi(si);
+        return in(known, value, coarse(known, decimalsFor(value)));
+    }
+
+    /** Lengths are never finer than 0.001 mm. */
+    private static int coarse(Unit unit, int decimals) {
+        if (!unit.measures(Dimension.LENGTH)) {
+            return decimals;
+        }
+        int finest = (int) Math.round(6 + Math.log10(unit.size()));
+        return Math.max(0, Math.min(decimals, finest));
     }
 
     /**
@@ -159,16 +177,24 @@ public final class Printed {
     }
 
     private static String suffix(String unit) {
+        return suffix(unit, new StringBuilder()).toString();
+    }
+
+    private static StringBuilder suffix(String unit, StringBuilder out) {
         return switch (unit) {
-            case "1" -> "";
-            case "°" -> unit;
-            default -> NO_BREAK + unit;
+            case "1" -> out;
+            case "°" -> out.append(unit);
+            default -> out.append(NO_BREAK).append(unit);
         };
     }
 
     private static int decimalsFor(double value) {
         if (value == 0 || !Double.isFinite(value)) {
             return 0;
+        }
+        int plain = PlainDigits.decimals(value);
+        if (plain != PlainDigits.IN_DOUBT) {
+            return plain;
         }
         // 9.996 has one digit before the point but prints as 10.0
         BigDecimal rounded = new BigDecimal(value).round(new java.math.MathContext(SIGNIFICANT));

@@ -47,6 +47,11 @@ public record Unit(
         return exponents.equals(dimension.exponents());
     }
 
+    /** One of it, within a few roundings of a double [SI]. */
+    double size() {
+        return decimal.doubleValue() / divisor.doubleValue() * irrational;
+    }
+
     /** A number in this unit as an SI double [SI]. */
     public double toSi(BigDecimal number) {
         BigDecimal scaled = number.multiply(decimal);

@@ -26,6 +26,10 @@ public final class Units {
      * @throws IllegalArgumentException if the text is no unit; for program texts, not for input
      */
     public static Unit of(String text) {
+        Unit known = KNOWN.get(text);
+        if (known != null) {
+            return known;
+        }
         return find(text).orElseThrow(() -> new IllegalArgumentException("no such unit: " + text));
     }
 

@@ -3,10 +3,14 @@ package foldwright.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -141,5 +145,45 @@ class PrintedTest {
         assertThat(Printed.of(Dimension.FORCE, Double.NaN)).isEqualTo("not given");
         assertThat(Printed.of(Dimension.FORCE, Double.POSITIVE_INFINITY))
                 .isEqualTo("unlimited" + NB + "N");
+    }
+
+    /** The plain way gives what decimal arithmetic of the JDK gives, wherever it answers. */
+    @Property(tries = 5000)
+    void plainDigitsAreThoseOfDecimalArithmetic(
+            @ForAll @DoubleRange(min = -9, max = 9) double power,
+            @ForAll @IntRange(min = 0, max = 9) int decimals,
+            @ForAll boolean negative) {
+        double value = (negative ? -1 : 1) * Math.pow(10, power);
+        long digits = PlainDigits.scaled(value, decimals);
+        BigDecimal exact = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        if (digits != PlainDigits.IN_DOUBT) {
+            assertThat(digits).isEqualTo(exact.abs().unscaledValue().longValueExact());
+            String plain =
+                    PlainDigits.print(digits, decimals, value, new StringBuilder()).toString();
+            assertThat(plain.replace(THIN, "").replace("\u2212", "-"))
+                    .isEqualTo(
+                            exact.signum() < 0
+                                    ? exact.toPlainString()
+                                    : exact.abs().toPlainString());
+        }
+        BigDecimal three = new BigDecimal(value).round(new MathContext(3));
+        int shown = PlainDigits.decimals(value);
+        if (shown != PlainDigits.IN_DOUBT) {
+            int whole = three.precision() - three.scale();
+            assertThat(shown).isEqualTo(Math.max(0, Math.min(9, 3 - whole)));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 1.5, 0.125, 99.95, 999.5, 9.995, 2.675, 1e-10, 1e12, -0.5})
+    void ties(double value) {
+        for (int decimals = 0; decimals < 4; decimals++) {
+            String exact =
+                    new BigDecimal(value)
+                            .setScale(decimals, RoundingMode.HALF_EVEN)
+                            .toPlainString();
+            String ours = Printed.number(value, decimals).replace(THIN, "").replace("\u2212", "-");
+            assertThat(ours).isEqualTo(exact.matches("-[0.]+") ? exact.substring(1) : exact);
+        }
     }
 }

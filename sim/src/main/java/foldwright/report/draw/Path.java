@@ -5,15 +5,24 @@ import java.util.Arrays;
 
 /** Straight-lined contours, each open or closed. Built point by point, then only read. */
 public final class Path {
-    private double[] xy = new double[32];
+    private double[] xy;
     private int size;
     private int[] starts = new int[4];
     private boolean[] closed = new boolean[4];
     private int contours;
 
+    /** Nothing yet. */
+    public Path() {
+        this(32);
+    }
+
+    private Path(int numbers) {
+        xy = new double[numbers];
+    }
+
     /** One open contour through the points x0, y0, x1, y1, ... */
     public static Path line(double... points) {
-        Path path = new Path();
+        Path path = new Path(Math.max(2, points.length));
         for (int i = 0; i + 1 < points.length; i += 2) {
             path.point(points[i], points[i + 1]);
         }

@@ -8,7 +8,6 @@ import foldwright.viewer.gl.Target;
 import foldwright.viewer.text.Fonts;
 import foldwright.viewer.text.TextBox;
 import foldwright.viewer.text.TextPainter;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +27,7 @@ public final class Canvas implements AutoCloseable {
     private final NVGColor colour = NVGColor.calloc();
     private final NVGPaint paint = NVGPaint.calloc();
     private final Map<Long, Integer> tiles = new HashMap<>();
-    private final List<TextBox> boxes = new ArrayList<>();
+    private final TextRecord boxes = new TextRecord();
     private Target target;
     private float u = 1;
     private int layer;
@@ -80,12 +79,14 @@ public final class Canvas implements AutoCloseable {
 
     /** How many texts were drawn since {@link #begin}. */
     public int texts() {
-        return boxes.size();
+        return boxes.count();
     }
 
     /** Records texts that are on the sheet already. */
     public void again(List<TextBox> drawn) {
-        boxes.addAll(drawn);
+        for (int i = 0; i < drawn.size(); i++) {
+            boxes.add(drawn.get(i));
+        }
     }
 
     /** Draws everything. */
@@ -96,7 +97,12 @@ public final class Canvas implements AutoCloseable {
 
     /** Every text drawn since {@link #begin}. */
     public List<TextBox> boxes() {
-        return List.copyOf(boxes);
+        return boxes.since(0);
+    }
+
+    /** Texts drawn since there were so many. */
+    public List<TextBox> boxesSince(int count) {
+        return boxes.since(count);
     }
 
     public float width() {
@@ -130,8 +136,7 @@ public final class Canvas implements AutoCloseable {
 
     /** Whether no text of this layer has been drawn into a box [px]. */
     public boolean free(double x, double y, double w, double h) {
-        TextBox box = new TextBox("", layer, (float) x, (float) y, (float) w, (float) h);
-        return boxes.stream().noneMatch(box::overlaps);
+        return boxes.free(layer, (float) x, (float) y, (float) w, (float) h);
     }
 
     /** Draws a line of text and records its box; returns its width [px]. */
@@ -158,14 +163,7 @@ public final class Canvas implements AutoCloseable {
                 look.colour() << 8 | 0xFF,
                 0);
         float floor = Math.round((float) baseline);
-        boxes.add(
-                new TextBox(
-                        text.toString(),
-                        layer,
-                        left,
-                        floor - 0.70f * look.em(),
-                        w,
-                        0.90f * look.em()));
+        boxes.add(text.toString(), layer, left, floor - 0.70f * look.em(), w, 0.90f * look.em());
         return w;
     }
 

@@ -10,9 +10,12 @@ import foldwright.report.draw.Surface;
 import foldwright.report.draw.TextStyle;
 import foldwright.study.Verdict;
 import foldwright.viewer.theme.Palette;
+import java.util.List;
 
 /** The canvas as the surface that report plots and marks draw on, so that both look alike. */
 public final class CanvasSurface implements Surface {
+    private static final double[] SOLID = {};
+
     private final Canvas canvas;
     private final Palette palette;
 
@@ -65,22 +68,29 @@ public final class CanvasSurface implements Surface {
         canvas.dashes(xs, ys, count, pattern);
     }
 
+    private static double[] dashes(Pen pen) {
+        List<Double> lengths = pen.dash().lengths();
+        return lengths.isEmpty()
+                ? SOLID
+                : lengths.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
     @Override
     public void stroke(Path path, Pen pen) {
-        trace(path, pen.dash().lengths().stream().mapToDouble(Double::doubleValue).toArray());
+        trace(path, dashes(pen));
         canvas.strokeRound(Palette.rgb(pen.colour()), pen.width());
     }
 
     @Override
     public void fill(Path path, Fill fill) {
         if (fill instanceof Fill.Flat flat) {
-            trace(path, new double[0]);
+            trace(path, SOLID);
             canvas.fill(Palette.rgb(flat.colour()), flat.opacity());
         } else if (fill instanceof Fill.Texture texture) {
-            trace(path, new double[0]);
+            trace(path, SOLID);
             verdict(texture.verdict());
         } else if (fill instanceof Fill.Stripes stripes) {
-            trace(path, new double[0]);
+            trace(path, SOLID);
             canvas.fill(foldwright.viewer.paint.Texture.STRIPES, Palette.rgb(stripes.colour()));
         } else if (fill instanceof Fill.Ramp ramp) {
             ramp(path, ramp);
@@ -106,7 +116,7 @@ public final class CanvasSurface implements Surface {
             int low = Math.min(ramp.stops().size() - 2, (int) part);
             Colour c = ramp.stops().get(low).towards(ramp.stops().get(low + 1), part - low);
             canvas.clip(ramp.from() + i * width, 0, width + 0.6, canvas.height());
-            trace(path, new double[0]);
+            trace(path, SOLID);
             canvas.fill(Palette.rgb(c));
         }
         canvas.unclip();
@@ -114,7 +124,7 @@ public final class CanvasSurface implements Surface {
 
     @Override
     public void strokeCircle(double x, double y, double radius, Pen pen) {
-        double[] dash = pen.dash().lengths().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] dash = dashes(pen);
         if (dash.length == 0) {
             canvas.path().disc(x, y, radius).stroke(Palette.rgb(pen.colour()), pen.width());
             return;

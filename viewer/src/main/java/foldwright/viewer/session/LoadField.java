@@ -7,6 +7,7 @@ import foldwright.study.Series;
 import foldwright.viewer.sheet.SheetModel;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One load of every part over the height while the deck rises [SI]. A field has a sign where its
@@ -17,8 +18,14 @@ public final class LoadField {
     private static final double ROUNDING = 1e-3;
 
     private final Overlay overlay;
+    private final String title;
     private final Series heights;
     private final Map<String, Series> values;
+
+    /** Names in their order, so that an answer among equals does not depend on a map's. */
+    private final String[] names;
+
+    private final Series[] loads;
     private final double end;
     private final boolean signed;
 
@@ -29,8 +36,11 @@ public final class LoadField {
      */
     LoadField(Overlay overlay, Series heights, Map<String, Series> values, double least) {
         this.overlay = overlay;
+        title = overlay.words() + ", " + overlay.unit().symbol();
         this.heights = heights;
         this.values = Map.copyOf(values);
+        names = values.keySet().stream().sorted().toArray(String[]::new);
+        loads = Stream.of(names).map(values::get).toArray(Series[]::new);
         double plus = 0;
         double minus = 0;
         for (Series s : values.values()) {
@@ -74,6 +84,11 @@ public final class LoadField {
         return overlay;
     }
 
+    /** What is shown and its unit. */
+    String title() {
+        return title;
+    }
+
     /** End of the scale [SI]; it begins at 0, or at the same below zero where it has a sign. */
     public double end() {
         return end;
@@ -114,15 +129,12 @@ public final class LoadField {
     Optional<String> largest(double height, int sign) {
         String best = null;
         double most = 0;
-        for (Map.Entry<String, Series> e : values.entrySet()) {
-            double v = e.getValue().over(heights, height);
+        for (int i = 0; i < names.length; i++) {
+            double v = loads[i].over(heights, height);
             double size = sign == 0 ? Math.abs(v) : sign * v;
-            // Names decide between equals, so that the answer does not depend on the order of a
-            // map.
-            if (size > most * (1 + 1e-9)
-                    || size >= most && best != null && e.getKey().compareTo(best) < 0) {
+            if (size > most * (1 + 1e-9)) {
                 most = size;
-                best = e.getKey();
+                best = names[i];
             }
         }
         return Optional.ofNullable(best);

@@ -14,38 +14,40 @@ import java.util.List;
 import java.util.Optional;
 import org.joml.Vector3f;
 
-/** Forces and values marked on the machine at one height. */
+/** Forces and values marked on the machine. */
 final class LoadMarks {
     private static final double GRAVITY = 9.80665;
 
     private final MachineScene scene;
     private final Machine machine;
-    private final double height;
+    private final LiftShape.Joints joints;
+    private final double weight;
+    private final String weightWords;
+    private final double screwY;
+    private final Vector3f point = new Vector3f();
 
-    LoadMarks(MachineScene scene, Machine machine, double height) {
+    LoadMarks(MachineScene scene, Machine machine) {
         this.scene = scene;
         this.machine = machine;
-        this.height = height;
-    }
-
-    private double weight() {
-        return machine.raisedMass() * GRAVITY;
+        joints = scene.shape().joints();
+        String load = machine.gantryOnDeck().isPresent() ? " deck and gantry" : " deck";
+        weight = machine.raisedMass() * GRAVITY;
+        weightWords = Numerals.with(weight, Shown.NEWTON) + load;
+        screwY = machine.drive().lines().stream().mapToDouble(l -> l.y()).min().orElse(0);
     }
 
     /** The largest force that is ever marked on the travel [N]. */
     double strongest(Optional<LoadField> screws) {
-        return Math.max(weight(), screws.map(LoadField::end).orElse(0.0));
+        return Math.max(weight, screws.map(LoadField::end).orElse(0.0));
     }
 
     /** What weighs on the deck and what the screws push with. */
-    List<SheetPainter.Force> forces(Optional<LoadField> screws) {
-        List<SheetPainter.Force> out = new ArrayList<>();
-        LiftShape.Joints joints = scene.shape().joints();
+    List<SheetPainter.Force> forces(Optional<LoadField> screws, double height) {
+        List<SheetPainter.Force> out = new ArrayList<>(2);
         scene.shape().solve(height, joints);
         int n = scene.shape().stages();
         double pin = machine.base().pinHeight();
         double middle = (joints.fixedX[n] + joints.slidingX[n]) / 2;
-        String load = machine.gantryOnDeck().isPresent() ? " deck and gantry" : " deck";
         out.add(
                 new SheetPainter.Force(
                         new SheetPainter.Point(
@@ -53,18 +55,19 @@ final class LoadMarks {
                                 -machine.deck().width() / 2 * 0.86,
                                 pin + height + scene.deckTop()),
                         new SheetPainter.Point(0, 0, -1),
-                        weight(),
-                        Numerals.with(weight(), Shown.NEWTON) + load));
-        screws.ifPresent(f -> out.add(screw(f, joints.slidingX[0], pin)));
+                        weight,
+                        weightWords));
+        if (screws.isPresent()) {
+            out.add(screw(screws.get(), height, joints.slidingX[0], pin));
+        }
         return out;
     }
 
-    private SheetPainter.Force screw(LoadField field, double foot, double pin) {
+    private SheetPainter.Force screw(LoadField field, double height, double foot, double pin) {
         double force = field.at(LiftNames.screw(1), height);
         boolean several = machine.drive().lines().size() > 1;
-        double y = machine.drive().lines().stream().mapToDouble(l -> l.y()).min().orElse(0);
         return new SheetPainter.Force(
-                new SheetPainter.Point(foot, y - 0.012, pin),
+                new SheetPainter.Point(foot, screwY - 0.012, pin),
                 new SheetPainter.Point(-1, 0, 0),
                 force,
                 Numerals.with(force, Shown.NEWTON) + (several ? " each screw" : " screw"));
@@ -72,34 +75,37 @@ final class LoadMarks {
 
     /** The largest load, of a signed field that of each sign, beside its part. */
     List<SheetPainter.Label> labels(
-            LoadField field, Optional<GantryLoads> gantry, StrayView stray) {
+            LoadField field, double height, Optional<GantryLoads> gantry, StrayView stray) {
         if (stray.place() == null) {
             scene.place(height);
         } else {
             scene.place(height, stray.place());
         }
         scene.lean(stray.lean());
-        List<SheetPainter.Label> out = new ArrayList<>();
+        List<SheetPainter.Label> out = new ArrayList<>(2);
         int[] signs = field.signed() ? new int[] {1, -1} : new int[] {0};
         for (int sign : signs) {
-            field.largest(height, sign)
-                    .flatMap(p -> longest(field, field.at(p, height)))
-                    .ifPresent(p -> out.add(label(p, field, gantry)));
+            Optional<String> most = field.largest(height, sign);
+            Part part = most.isPresent() ? longest(field, height, most.get()) : null;
+            if (part != null) {
+                out.add(label(part, field, height, gantry));
+            }
         }
         return out;
     }
 
     /** Of all parts with this load the first, of belt strands the longest. */
-    private Optional<Part> longest(LoadField field, double load) {
+    private Part longest(LoadField field, double height, String most) {
         Part best = null;
+        double load = field.at(most, height);
         float length = -1;
-        Vector3f size = new Vector3f();
-        for (Part p : scene.parts()) {
+        for (int i = 0; i < scene.parts().size(); i++) {
+            Part p = scene.parts().get(i);
             boolean same = Math.abs(field.at(p.name(), height) - load) <= 1e-6 * Math.abs(load);
             if (field.overlay().on(p.kind()) && same) {
                 float here =
                         field.overlay() == Overlay.BELT_TENSION
-                                ? scene.pose().body[p.body()].getColumn(0, size).length()
+                                ? scene.pose().body[p.body()].getColumn(0, point).length()
                                 : 0;
                 if (here > length) {
                     length = here;
@@ -107,11 +113,12 @@ final class LoadMarks {
                 }
             }
         }
-        return Optional.ofNullable(best);
+        return best;
     }
 
-    private SheetPainter.Label label(Part part, LoadField field, Optional<GantryLoads> gantry) {
-        Vector3f at = scene.middle(part, new Vector3f());
+    private SheetPainter.Label label(
+            Part part, LoadField field, double height, Optional<GantryLoads> gantry) {
+        Vector3f at = scene.middle(part, point);
         String words = Numerals.with(field.at(part.name(), height), field.overlay().unit());
         if (field.overlay() == Overlay.BELT_TENSION) {
             GantryLoads.Tension t = gantry.orElseThrow().tension(part.name()).orElseThrow();

@@ -34,6 +34,18 @@ public final class SheetBuilder {
     private final Machine machine;
     private final Map<Overlay, Optional<LoadField>> known = new EnumMap<>(Overlay.class);
     private ForceCurve knownCurve;
+    private final String box;
+    private final List<SheetModel.NoGo> noGo;
+    private final LoadMarks marks;
+    private Steady steady;
+
+    /** What stays on a sheet while the deck moves. */
+    private record Steady(
+            Results results, Question question, SheetModel.Cards cards, Optional<HeightPlot> plot) {
+        boolean fits(Results other, Question open) {
+            return results == other && question == open;
+        }
+    }
 
     /** What the user chose; {@code larger} is the factor skew is drawn with. */
     public record Choice(
@@ -77,6 +89,18 @@ public final class SheetBuilder {
     public SheetBuilder(MachineScene scene, Machine machine) {
         this.scene = scene;
         this.machine = machine;
+        box = box();
+        noGo = noGo();
+        marks = new LoadMarks(scene, machine);
+    }
+
+    private Steady steady(Results results, Question question) {
+        if (steady == null || !steady.fits(results, question)) {
+            steady =
+                    new Steady(
+                            results, question, cards(results, question), plot(results, question));
+        }
+        return steady;
     }
 
     /** The sheet. */
@@ -87,16 +111,17 @@ public final class SheetBuilder {
                         ? LeanView.of(scene, machine, results, choice)
                         : SkewView.of(scene, machine, results, choice);
         PartLook look = look(field, choice);
+        Steady same = steady(results, choice.question());
         SheetModel model =
                 new SheetModel(
                         new SheetModel.Head(
                                 machine.name(), words.drawn(), words.dashed(), stray.factor()),
                         travel(choice.height(), words.caption()),
                         field.map(f -> legend(f, choice.height())),
-                        plot(results, choice.question()),
-                        cards(results, choice.question()),
+                        same.plot(),
+                        same.cards(),
                         rules,
-                        new SheetModel.Notes(box(), KEYS, RULES, words.film()));
+                        new SheetModel.Notes(box, KEYS, RULES, words.film()));
         MachineRenderer.Ink ink =
                 field.filter(LoadField::signed).isPresent()
                         ? MachineRenderer.Ink.SIGNED
@@ -108,14 +133,16 @@ public final class SheetBuilder {
 
     private SheetPainter.Marks marks(
             Results results, Choice choice, Optional<LoadField> field, StrayView stray) {
-        LoadMarks marks = new LoadMarks(scene, machine, choice.height());
         Optional<LoadField> screws = field(results, Overlay.SCREW_FORCE);
         List<SheetPainter.Force> forces =
-                choice.forces() == Forces.SHOWN ? marks.forces(screws) : List.of();
+                choice.forces() == Forces.SHOWN ? marks.forces(screws, choice.height()) : List.of();
+        boolean labelled =
+                field.isPresent()
+                        && (field.get().overlay() != Overlay.SCREW_FORCE || forces.isEmpty());
         List<SheetPainter.Label> labels =
-                field.filter(f -> f.overlay() != Overlay.SCREW_FORCE || forces.isEmpty())
-                        .map(f -> marks.labels(f, results.gantry(), stray))
-                        .orElse(List.of());
+                labelled
+                        ? marks.labels(field.get(), choice.height(), results.gantry(), stray)
+                        : List.of();
         return new SheetPainter.Marks(forces, marks.strongest(screws), stray.marks(), labels);
     }
 
@@ -126,9 +153,15 @@ public final class SheetBuilder {
             known.clear();
             knownCurve = curve;
         }
-        return curve == null
-                ? Optional.empty()
-                : known.computeIfAbsent(overlay, o -> made(results, curve, o));
+        if (curve == null) {
+            return Optional.empty();
+        }
+        Optional<LoadField> field = known.get(overlay);
+        if (field == null) {
+            field = made(results, curve, overlay);
+            known.put(overlay, field);
+        }
+        return field;
     }
 
     private Optional<LoadField> made(Results results, ForceCurve curve, Overlay overlay) {
@@ -195,8 +228,12 @@ public final class SheetBuilder {
             String drawn, Optional<String> dashed, String caption, Optional<String> film) {}
 
     private SheetModel.Travel travel(double height, String caption) {
+        return new SheetModel.Travel(
+                scene.shape().flat(), scene.shape().top(), height, caption, noGo);
+    }
+
+    private List<SheetModel.NoGo> noGo() {
         double flat = scene.shape().flat();
-        double top = scene.shape().top();
         List<SheetModel.NoGo> noGo = new ArrayList<>();
         double work = scene.shape().workLow();
         boolean off =
@@ -213,7 +250,7 @@ public final class SheetBuilder {
                             "below",
                             Numerals.fixed(work * 1000, 0) + "\u00a0mm"));
         }
-        return new SheetModel.Travel(flat, top, height, caption, noGo);
+        return List.copyOf(noGo);
     }
 
     private SheetModel.InkLegend legend(LoadField field, double height) {
@@ -229,11 +266,7 @@ public final class SheetBuilder {
                                                 + p)
                         .orElse("no load anywhere at this height");
         return new SheetModel.InkLegend(
-                field.overlay().words() + ", " + unit.symbol(),
-                unit.fromSi(field.end()),
-                unit.fromSi(now),
-                where,
-                field.ends());
+                field.title(), unit.fromSi(field.end()), unit.fromSi(now), where, field.ends());
     }
 
     private Optional<HeightPlot> plot(Results results, Question question) {

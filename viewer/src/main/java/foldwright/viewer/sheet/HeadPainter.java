@@ -41,7 +41,20 @@ final class HeadPainter {
             boolean path = model.playing().flatMap(Playing::way).isPresent();
             larger(head.larger(), path ? "skew and stray" : "skew and lean");
         }
-        model.ink().ifPresent(this::legend);
+        if (model.ink().isPresent()) {
+            now(model.ink().get());
+        }
+    }
+
+    /** The box that {@link #legend} keeps to. */
+    Kept.Box legendBox() {
+        return Kept.Box.between(
+                at.scaleX() - at.of(4, 3), 0, at.cardsLeft() - at.of(24, 17), at.of(104, 76));
+    }
+
+    /** Whether both legends look alike but for what is darkest now. */
+    static boolean alike(SheetModel.InkLegend a, SheetModel.InkLegend b) {
+        return a.title().equals(b.title()) && a.end() == b.end() && a.ends().equals(b.ends());
     }
 
     /** The factor, large, and its rule from 1 to 1000 in even ratios. */
@@ -80,7 +93,8 @@ final class HeadPainter {
         hits.add(Hits.Kind.LARGER, 0, x, y - at.of(16, 11), w, at.of(32, 22));
     }
 
-    private void legend(SheetModel.InkLegend ink) {
+    /** The scale of the ink. */
+    void legend(SheetModel.InkLegend ink) {
         double x = at.scaleX();
         double room = at.plotRight() - x;
         Lettering title = pen.strong(15, 13, pen.palette.ink);
@@ -106,6 +120,14 @@ final class HeadPainter {
                         Math.round(h) + 1);
         pen.canvas.stroke(pen.palette.ink2, pen.line(1));
         ticks(ink, x, y + h, w);
+    }
+
+    /** What is darkest now. */
+    private void now(SheetModel.InkLegend ink) {
+        double x = at.scaleX();
+        double w = at.of(240, 190);
+        double y = at.of(82, 54);
+        boolean signed = ink.ends().isPresent();
         if (!Double.isNaN(ink.now())) {
             double share = signed ? (ink.now() / ink.end() + 1) / 2 : ink.now() / ink.end();
             double px = x + w * Math.max(0, Math.min(1, share));

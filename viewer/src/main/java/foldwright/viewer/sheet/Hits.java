@@ -45,7 +45,9 @@ public final class Hits {
     }
 
     void addAll(List<Hit> hits) {
-        all.addAll(hits);
+        for (int i = 0; i < hits.size(); i++) {
+            all.add(hits.get(i));
+        }
     }
 
     int count() {

@@ -5,7 +5,6 @@ import foldwright.viewer.gl.Target;
 import foldwright.viewer.paint.Canvas;
 import foldwright.viewer.text.TextBox;
 import foldwright.viewer.theme.Palette;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +19,9 @@ final class Kept implements AutoCloseable {
     enum Area {
         CARDS,
         RULES,
-        PLOT
+        PLOT,
+        RIBBON,
+        LEGEND
     }
 
     /** A box of whole pixels, y from above. */
@@ -104,7 +105,7 @@ final class Kept implements AutoCloseable {
         next.shown = shown;
         next.layout = layout;
         next.palette = palette;
-        next.boxes = new ArrayList<>(canvas.boxes().subList(texts, canvas.texts()));
+        next.boxes = canvas.boxesSince(texts);
         next.hits = hits.since(held);
         pictures.put(area, next);
         canvas.resume();

@@ -44,6 +44,11 @@ public final class Layout {
         extraY = height - unit * (small ? 720 : 1080);
     }
 
+    /** Whether this is the layout of a size and a text scale. */
+    boolean is(int wide, int high, double scale) {
+        return width == wide && height == high && textScale == scale;
+    }
+
     /** A length. */
     public double of(double large, double smallValue) {
         return unit * (small ? smallValue : large);

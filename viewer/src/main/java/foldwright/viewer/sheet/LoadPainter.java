@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.sheet;
 
-import foldwright.report.draw.Face;
 import foldwright.study.Numerals;
 import foldwright.study.Shown;
 import foldwright.viewer.paint.Align;
@@ -13,14 +12,26 @@ import java.util.List;
 
 /** What is marked on the machine: forces as needles with their scale, values beside parts. */
 final class LoadPainter {
+    /** Where words may stand below a point, in the order they are tried. */
+    private static final double[] AWAY = {-1, 1, -2.4};
+
     private final Pen pen;
     private final Layout at;
-    private final View view;
+    private final Lettering look;
+    private View view;
+    private double keyNewtons = Double.NaN;
+    private String keyWords;
 
-    LoadPainter(Pen pen, View view) {
+    LoadPainter(Pen pen) {
         this.pen = pen;
         at = pen.at;
-        this.view = view;
+        look = pen.over(pen.strong(15, 13, pen.palette.ink));
+    }
+
+    /** Seen so from now on; returns this. */
+    LoadPainter on(View next) {
+        view = next;
+        return this;
     }
 
     /**
@@ -70,7 +81,15 @@ final class LoadPainter {
                 pen.text(pen.palette.ink2),
                 x + length + at.of(9, 7),
                 y + at.of(5, 4),
-                "arrows " + Numerals.with(round, Shown.NEWTON));
+                keyWords(round));
+    }
+
+    private String keyWords(double newtons) {
+        if (newtons != keyNewtons) {
+            keyNewtons = newtons;
+            keyWords = "arrows " + Numerals.with(newtons, Shown.NEWTON);
+        }
+        return keyWords;
     }
 
     /** One needle: a ring at its tail, a stem that swells, a blunt head at the point of attack. */
@@ -104,12 +123,7 @@ final class LoadPainter {
         boolean upright = Math.abs(dy) > Math.abs(dx);
         double lx = upright ? Math.max(tx, hx) + at.of(12, 9) : (tx + hx) / 2;
         double ly = upright ? ty + at.of(20, 16) : Math.max(ty, hy) + at.of(24, 19);
-        pen.canvas.text(look(), lx, ly, words, upright ? Align.LEFT : Align.CENTRE);
-    }
-
-    private Lettering look() {
-        return new Lettering(
-                Face.SANS_SEMIBOLD, at.type(15, 13), pen.palette.ink, pen.palette.paper);
+        pen.canvas.text(look, lx, ly, words, upright ? Align.LEFT : Align.CENTRE);
     }
 
     private void ring(double x, double y) {
@@ -123,32 +137,25 @@ final class LoadPainter {
      * out where there is no such place.
      */
     void labels(List<Label> labels) {
-        Lettering look = look();
         for (Label label : labels) {
             double x = view.x(label.at().x(), label.at().y(), label.at().z());
             double y = view.y(label.at().x(), label.at().y(), label.at().z());
             double w = pen.canvas.width(look, label.words());
             double reach = at.of(34, 24);
-            double[][] places = {
-                {x + reach, y - reach},
-                {x - reach - w, y - reach},
-                {x + reach, y + reach},
-                {x - reach - w, y + reach},
-                {x + reach, y - 2.4 * reach},
-                {x - reach - w, y - 2.4 * reach},
-            };
-            for (double[] p : places) {
-                if (free(look, p[0], p[1], w)) {
-                    leader(x, y, p[0] > x ? p[0] - 4 : p[0] + w + 4, p[1] - 0.25 * look.em());
+            for (int place = 0; place < 6; place++) {
+                double left = place % 2 == 0 ? x + reach : x - reach - w;
+                double baseline = y + AWAY[place / 2] * reach;
+                if (free(left, baseline, w)) {
+                    leader(x, y, left > x ? left - 4 : left + w + 4, baseline - 0.25 * look.em());
                     ring(x, y);
-                    pen.canvas.text(look, p[0], p[1], label.words());
+                    pen.canvas.text(look, left, baseline, label.words());
                     break;
                 }
             }
         }
     }
 
-    private boolean free(Lettering look, double x, double baseline, double w) {
+    private boolean free(double x, double baseline, double w) {
         return x > at.tableLeft()
                 && x + w < at.tableRight() - at.of(60, 46)
                 && baseline > at.tableTop() + at.of(60, 40)

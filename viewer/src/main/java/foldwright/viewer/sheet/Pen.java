@@ -9,6 +9,8 @@ import foldwright.viewer.paint.CanvasSurface;
 import foldwright.viewer.paint.Lettering;
 import foldwright.viewer.paint.Texture;
 import foldwright.viewer.theme.Palette;
+import java.util.ArrayList;
+import java.util.List;
 
 /** What every part of the sheet draws with: canvas, places, colours, lettering. */
 final class Pen {
@@ -16,6 +18,7 @@ final class Pen {
     final Layout at;
     final Palette palette;
     private final CanvasSurface surface;
+    private final List<Lettering> known = new ArrayList<>();
 
     Pen(Canvas canvas, Layout layout, Palette palette) {
         this.canvas = canvas;
@@ -24,36 +27,68 @@ final class Pen {
         surface = new CanvasSurface(canvas, palette);
     }
 
+    /** Whether it draws there, so, in these colours. */
+    boolean is(Canvas onto, Layout layout, Palette colours) {
+        return canvas == onto && at == layout && palette == colours;
+    }
+
+    /** A lettering, made once: some dozens serve all pictures. */
+    private Lettering of(Face face, float em, int colour) {
+        return of(face, em, colour, -1);
+    }
+
+    private Lettering of(Face face, float em, int colour, int halo) {
+        for (int i = 0; i < known.size(); i++) {
+            Lettering l = known.get(i);
+            if (l.typeface() == face && l.em() == em && l.colour() == colour && l.halo() == halo) {
+                return l;
+            }
+        }
+        Lettering made = new Lettering(face, em, colour, halo);
+        known.add(made);
+        return made;
+    }
+
     CanvasSurface surface() {
         return surface;
     }
 
     Lettering text(int colour) {
-        return new Lettering(Face.SANS, at.type(15, 13), colour);
+        return of(Face.SANS, at.type(15, 13), colour);
     }
 
     Lettering tick(int colour) {
-        return new Lettering(Face.SANS, at.type(13.5, 13), colour);
+        return of(Face.SANS, at.type(13.5, 13), colour);
     }
 
     Lettering strong(double large, double small, int colour) {
-        return new Lettering(Face.SANS_SEMIBOLD, at.type(large, small), colour);
+        return of(Face.SANS_SEMIBOLD, at.type(large, small), colour);
     }
 
     Lettering medium(double large, double small, int colour) {
-        return new Lettering(Face.SANS_MEDIUM, at.type(large, small), colour);
+        return of(Face.SANS_MEDIUM, at.type(large, small), colour);
     }
 
     Lettering italic(int colour) {
-        return new Lettering(Face.SANS_ITALIC, at.type(15, 13), colour);
+        return of(Face.SANS_ITALIC, at.type(15, 13), colour);
     }
 
     Lettering title(double large, double small) {
-        return new Lettering(Face.SERIF_SEMIBOLD, at.type(large, small), palette.ink);
+        return of(Face.SERIF_SEMIBOLD, at.type(large, small), palette.ink);
     }
 
     Lettering question(int colour) {
-        return new Lettering(Face.SERIF_MEDIUM, at.type(20, 15), colour);
+        return of(Face.SERIF_MEDIUM, at.type(20, 15), colour);
+    }
+
+    /** The same with a rim of paper. */
+    Lettering over(Lettering look) {
+        return of(look.typeface(), look.em(), look.colour(), palette.paper);
+    }
+
+    /** A caption. */
+    Lettering caption(int colour) {
+        return of(Face.SANS, at.type(14, 13), colour);
     }
 
     double line(double nominal) {

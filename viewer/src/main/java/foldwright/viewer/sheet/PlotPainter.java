@@ -21,7 +21,6 @@ final class PlotPainter {
     private final Pen pen;
     private final Layout at;
     private final Scale scale;
-    private final SheetModel.Travel travel;
     private final HeightPlot plot;
     private final Shown unit;
     private final Scale x;
@@ -29,6 +28,8 @@ final class PlotPainter {
     private final double top;
     private final double bottom;
     private final Second second;
+    private double height;
+    private String worstWords;
 
     /** How the second curve is drawn. */
     enum Second {
@@ -37,16 +38,18 @@ final class PlotPainter {
         RINGS
     }
 
-    PlotPainter(Pen pen, Scale scale, SheetModel.Travel travel, HeightPlot plot, Second second) {
+    /** What the picture that stays depends on. */
+    record Shows(HeightPlot plot, Second second, Scale scale, boolean ruleWords) {}
+
+    PlotPainter(Pen pen, Scale scale, HeightPlot plot, Second second) {
         this.pen = pen;
         this.second = second;
         at = pen.at;
         this.scale = scale;
-        this.travel = travel;
         this.plot = plot;
         unit = plot.caption().unit();
-        top = scale.at(travel.top());
-        bottom = scale.at(travel.flat());
+        top = scale.at(scale.high());
+        bottom = scale.at(scale.low());
         double limit = plot.available().map(a -> finiteMax(a.values())).orElse(0.0);
         double most = Math.max(finiteMax(plot.needed()), limit);
         cut = limit > 0 && most > CUT * limit;
@@ -56,13 +59,15 @@ final class PlotPainter {
         x = new Scale(low, end, at.plotLeft(), at.plotRight());
     }
 
-    /** Whether {@link #draw} would give the same picture. */
-    boolean shows(PlotPainter other) {
-        return plot == other.plot
-                && second == other.second
-                && top == other.top
-                && bottom == other.bottom
-                && nearTab(ruleWords()) == other.nearTab(ruleWords());
+    /** Whether it draws this curve there. */
+    boolean fits(HeightPlot curve, Second how, Scale heights) {
+        return plot == curve && second == how && scale.equals(heights);
+    }
+
+    /** Takes the height of the tab [m]; returns what {@link #draw} shows then. */
+    Shows at(double tab) {
+        height = tab;
+        return new Shows(plot, second, scale, !nearTab(ruleWords()));
     }
 
     /** Where the words of the rule stand. */
@@ -198,7 +203,7 @@ final class PlotPainter {
         curve(limit.values());
         pen.canvas.strokeRound(pen.palette.ink, pen.line(2.2));
         rule(limit);
-        Lettering look = pen.strong(14, 13, pen.palette.ink).over(pen.palette.paper);
+        Lettering look = pen.over(pen.strong(14, 13, pen.palette.ink));
         String words = limit.words() + " " + Numerals.number(unit.fromSi(limit.values().last()));
         double w = pen.canvas.width(look, words);
         double centre = px(limit.values().last());
@@ -220,7 +225,7 @@ final class PlotPainter {
         pen.canvas.path().dashes(xs, ys, xs.length, 2, 3);
         pen.canvas.stroke(pen.palette.ink2, pen.line(1.2));
         double px = px(limit.values().last() / limit.holdsFrom());
-        Lettering look = pen.tick(pen.palette.ink2).over(pen.palette.paper);
+        Lettering look = pen.over(pen.tick(pen.palette.ink2));
         String words = "rule " + Numerals.given(limit.holdsFrom()) + "×";
         double w = pen.canvas.width(look, words);
         double y = ruleWords();
@@ -231,7 +236,7 @@ final class PlotPainter {
     }
 
     private boolean nearTab(double y) {
-        return Math.abs(y - scale.at(travel.height())) < at.of(20, 18);
+        return Math.abs(y - scale.at(height)) < at.of(20, 18);
     }
 
     private void beside(HeightPlot.Beside other) {
@@ -326,8 +331,11 @@ final class PlotPainter {
         double px = px(plot.needed().at(worst));
         double py = scale.at(plot.height().at(worst));
         pen.mark(verdict, px, py, at.of(19, 14));
-        Lettering look = pen.strong(14, 13, pen.palette.ink).over(pen.palette.paper);
-        String words = (at.small ? "" : "needs ") + Numerals.with(plot.needed().at(worst), unit);
+        Lettering look = pen.over(pen.strong(14, 13, pen.palette.ink));
+        if (worstWords == null) {
+            worstWords = (at.small ? "" : "needs ") + Numerals.with(plot.needed().at(worst), unit);
+        }
+        String words = worstWords;
         double w = pen.canvas.width(look, words);
         double y = py - at.of(14, 11);
         double right = Math.min(px - at.of(13, 10), at.plotRight() - 2);

@@ -16,19 +16,23 @@ import foldwright.viewer.paint.Lettering;
  */
 final class ScalePainter {
     private static final double CUT = 5;
+    private static final String[] WHOLE = new String[1000];
 
     private final Pen pen;
     private final Layout at;
     private final Scale scale;
     private final SheetModel.Travel travel;
+    private final HeightPlot plot;
     private final TabPainter tab;
 
     /**
      * A scale.
      *
      * @param scale heights of the deck pins [m] to y [px]
+     * @param plot whose margins the ribbon shows; null: none
      */
-    ScalePainter(Pen pen, Scale scale, SheetModel.Travel travel) {
+    ScalePainter(Pen pen, Scale scale, SheetModel.Travel travel, HeightPlot plot) {
+        this.plot = plot;
         this.pen = pen;
         at = pen.at;
         this.scale = scale;
@@ -36,10 +40,25 @@ final class ScalePainter {
         tab = new TabPainter(pen, scale.at(travel.height()), scale.from());
     }
 
-    void draw(SheetModel model) {
-        model.plot().ifPresent(this::ribbon);
+    void draw() {
         axis();
-        travel.noGo().forEach(this::noGo);
+        for (int i = 0; i < travel.noGo().size(); i++) {
+            noGo(travel.noGo().get(i));
+        }
+    }
+
+    /** The box that {@link #ribbon} keeps to, with its titles. */
+    Kept.Box ribbonBox() {
+        return Kept.Box.between(
+                at.scaleX(),
+                scale.at(travel.top()) - at.of(84, 72),
+                at.plotLeft() - at.of(9, 7),
+                scale.at(travel.flat()) + at.of(4, 3));
+    }
+
+    /** Whether {@link #ribbon} would give the same picture. */
+    boolean shows(ScalePainter other) {
+        return plot == other.plot && scale.equals(other.scale);
     }
 
     /** The tab and its caption: after the plot and the level line. */
@@ -76,15 +95,23 @@ final class ScalePainter {
                             || Math.abs(y - scale.at(travel.flat())) < 1.3 * look.em();
             if (main && !nearEnd && !covered(y)) {
                 pen.canvas.text(
-                        look,
-                        x - at.of(14, 10),
-                        y + 0.35 * look.em(),
-                        Numerals.fixed(mm, 0),
-                        Align.RIGHT);
+                        look, x - at.of(14, 10), y + 0.35 * look.em(), whole(mm), Align.RIGHT);
             }
         }
         end(travel.top(), " top");
         end(travel.flat(), " flat");
+    }
+
+    /** Ticks are drawn anew in every picture; their texts are not. */
+    private static String whole(double number) {
+        int n = (int) Math.round(number);
+        if (n < 0 || n >= WHOLE.length) {
+            return Numerals.fixed(number, 0);
+        }
+        if (WHOLE[n] == null) {
+            WHOLE[n] = Numerals.fixed(n, 0);
+        }
+        return WHOLE[n];
     }
 
     private void end(double height, String word) {
@@ -92,22 +119,23 @@ final class ScalePainter {
         pen.canvas.level(
                 at.scaleX() - at.of(10, 7), at.scaleX(), y, pen.palette.ink, pen.line(2.2));
         if (!covered(y)) {
-            Lettering look = pen.strong(15, 13, pen.palette.ink).over(pen.palette.paper);
+            Lettering look = pen.over(pen.strong(15, 13, pen.palette.ink));
             pen.canvas.text(
                     look,
                     at.scaleX() - at.of(14, 10),
                     y + 0.35 * look.em(),
-                    Numerals.fixed(height * 1000, 0) + word,
+                    whole(height * 1000) + word,
                     Align.RIGHT);
         }
     }
 
-    private void ribbon(HeightPlot plot) {
+    /** Margins over the height. */
+    void ribbon() {
         double x = at.scaleX();
         double step = at.ribbonStep();
         double holdsFrom = plot.available().map(HeightPlot.Limit::holdsFrom).orElse(Verdict.RULE);
         for (Band band : Band.of(plot.height(), plot.margin(), holdsFrom)) {
-            bandPath(plot, band, step);
+            bandPath(band, step);
             pen.area(band.verdict());
         }
         edge(plot.height(), plot.margin(), step);
@@ -152,7 +180,7 @@ final class ScalePainter {
         return at.scaleX() + m * step;
     }
 
-    private void bandPath(HeightPlot plot, Band band, double step) {
+    private void bandPath(Band band, double step) {
         pen.canvas.path().moveTo(at.scaleX(), scale.at(band.from()));
         pen.canvas.lineTo(
                 place(plot.margin().over(plot.height(), band.from()), step), scale.at(band.from()));
@@ -205,7 +233,7 @@ final class ScalePainter {
         double top = scale.at(Math.min(zone.to(), travel.top()));
         double bottom = scale.at(Math.max(zone.from(), travel.flat()));
         pen.canvas.upright(x, top, bottom, pen.palette.ink2, pen.line(2.6));
-        Lettering look = pen.tick(pen.palette.ink2).over(pen.palette.paper);
+        Lettering look = pen.over(pen.tick(pen.palette.ink2));
         double tx = x - at.of(6, 4);
         double foot = Math.max(bottom, top + look.em());
         if (at.small) {

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.sheet;
 
-import foldwright.report.plot.Scale;
-import foldwright.study.Numerals;
 import foldwright.viewer.gl.Target;
 import foldwright.viewer.paint.Canvas;
-import foldwright.viewer.paint.Lettering;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.Ground;
 import foldwright.viewer.scene.MachineScene;
@@ -17,6 +14,9 @@ import java.util.Optional;
 public final class SheetPainter implements AutoCloseable {
     private final Hits hits = new Hits();
     private final Kept kept = new Kept();
+    private Pen pen;
+    private LoadPainter loads;
+    private HeightPainter heights;
 
     /** What the sheet is drawn from besides its model. */
     public record Scene(MachineScene machine, TableView table, View view, Marks marks) {}
@@ -112,10 +112,29 @@ public final class SheetPainter implements AutoCloseable {
             SheetModel model,
             Scene scene) {
         hits.clear();
-        Pen pen = new Pen(canvas, layout, palette);
+        if (pen == null || !pen.is(canvas, layout, palette)) {
+            pen = new Pen(canvas, layout, palette);
+            loads = new LoadPainter(pen);
+            heights = new HeightPainter(pen, kept, hits);
+        }
         kept.begin(sheet, canvas, pen, hits, clear);
         cards(pen, model);
         rules(pen, model);
+        HeadPainter head = new HeadPainter(pen, hits);
+        if (model.ink().isPresent()) {
+            SheetModel.InkLegend ink = model.ink().get();
+            kept.draw(
+                    Kept.Area.LEGEND,
+                    head.legendBox(),
+                    ink,
+                    HeadPainter::alike,
+                    () -> head.legend(ink));
+        }
+        Optional<Playing> run = model.playing();
+        boolean along = run.isPresent() && run.get().way().isPresent();
+        if (!along) {
+            heights.stay(model, scene);
+        }
         TablePainter table = new TablePainter(pen, scene.table, scene.view, scene.machine);
         table.outline(model.notes().box());
         if (scene.machine.ground() == Ground.GRID) {
@@ -124,15 +143,16 @@ public final class SheetPainter implements AutoCloseable {
         new GhostPainter(pen, scene.view).draw(scene.marks.ghost);
         table.stray(scene.marks.stray);
         table.topLine(model.travel());
-        loads(pen, scene);
-        new HeadPainter(pen, hits).draw(model);
-        Optional<Playing> run = model.playing();
-        if (run.isPresent() && run.get().way().isPresent()) {
+        loads(scene);
+        head.draw(model);
+        if (along) {
             new WayPainter(pen, hits, run.get()).draw(scene);
         } else {
-            heightScale(pen, model, scene, table);
+            heights.draw(table);
         }
-        run.ifPresent(r -> new ClockPainter(pen, hits).draw(r.clock()));
+        if (run.isPresent()) {
+            new ClockPainter(pen, hits).draw(run.get().clock());
+        }
     }
 
     private void cards(Pen pen, SheetModel model) {
@@ -160,89 +180,13 @@ public final class SheetPainter implements AutoCloseable {
         kept.close();
     }
 
-    private static void loads(Pen pen, Scene scene) {
-        LoadPainter loads = new LoadPainter(pen, scene.view);
+    private void loads(Scene scene) {
+        loads.on(scene.view);
         if (!scene.view.above) {
             boolean stray = !scene.marks.stray.title().isEmpty();
             double keyY = stray ? pen.at.of(206, 148) : pen.at.of(150, 106);
             loads.needles(scene.marks.forces, scene.marks.strongest, keyY);
         }
         loads.labels(scene.marks.labels);
-    }
-
-    private void heightScale(Pen pen, SheetModel model, Scene scene, TablePainter table) {
-        Layout layout = pen.at;
-        Scale heights = scene.table.heights();
-        ScalePainter scale = new ScalePainter(pen, heights, model.travel());
-        scale.draw(model);
-        double curve = layout.scaleX() + 2;
-        PlotPainter plot = null;
-        if (model.plot().isPresent()) {
-            plot =
-                    new PlotPainter(
-                            pen,
-                            heights,
-                            model.travel(),
-                            model.plot().get(),
-                            model.playing().isPresent()
-                                    ? PlotPainter.Second.RINGS
-                                    : PlotPainter.Second.DASHED);
-            PlotPainter drawn = plot;
-            kept.draw(
-                    Kept.Area.PLOT,
-                    Kept.Box.between(
-                            layout.plotLeft() - layout.of(6, 4),
-                            heights.at(model.travel().top()) - layout.of(100, 76),
-                            layout.cardsLeft() - layout.of(24, 17),
-                            heights.at(model.travel().flat()) + layout.of(50, 38)),
-                    plot,
-                    PlotPainter::shows,
-                    drawn::draw);
-            curve = plot.curveAt(model.travel().height());
-        }
-        model.playing().ifPresent(r -> new MarkPainter(pen).draw(r, heights));
-        table.level(model.travel(), curve);
-        scale.tab();
-        if (plot != null) {
-            plot.worst();
-        }
-        stretched(pen, scene.table);
-        grips(layout, heights, model.travel());
-        model.playing().ifPresent(r -> new MarkPainter(pen).grips(r, heights, hits));
-    }
-
-    private static void stretched(Pen pen, TableView table) {
-        if (table.stretch() == 1) {
-            return;
-        }
-        Lettering look = pen.italic(pen.palette.ink2);
-        String words =
-                "heights drawn " + Numerals.fixed(table.stretch(), 1) + "× taller than the machine";
-        double x = pen.at.scaleX();
-        double y = table.heights().from() + pen.at.of(50, 38);
-        pen.canvas.text(
-                look, x, y, pen.fit(look, words, pen.at.plotRight() + pen.at.of(30, 20) - x));
-    }
-
-    private void grips(Layout at, Scale heights, SheetModel.Travel travel) {
-        double top = heights.at(travel.top());
-        double bottom = heights.at(travel.flat());
-        hits.add(
-                Hits.Kind.SCALE, 0, at.scaleX() - at.of(50, 36), top, at.of(130, 90), bottom - top);
-        double tab = heights.at(travel.height());
-        hits.add(
-                Hits.Kind.PLOT,
-                0,
-                at.plotLeft(),
-                top,
-                at.plotRight() - at.plotLeft(),
-                bottom - top);
-        hits.add(
-                Hits.Kind.TAB,
-                0,
-                at.scaleX() - at.of(112, 84),
-                tab - at.of(18, 13),
-                at.of(118, 88),
-                at.of(36, 26));
     }
 }

@@ -35,7 +35,8 @@ public final class Studio implements AutoCloseable {
     private TableView table;
     private Layout layout;
     private View view;
-    private List<TextBox> boxes = List.of();
+    private TableView viewOf;
+    private Look viewed;
 
     /** How a sheet is looked at. */
     public record Look(
@@ -99,14 +100,16 @@ public final class Studio implements AutoCloseable {
 
     /** Sets the size [px] and the user's text scale; cheap when nothing changed. */
     public void size(int width, int height, double textScale) {
-        Layout next = new Layout(width, height, textScale);
         if (machineLayer == null || machineLayer.width != width || machineLayer.height != height) {
             closeTargets();
             machineLayer = new Target(Target.Form.COLOUR, width, height);
             sheet = new Target(Target.Form.COLOUR, width, height);
             table = null;
         }
-        layout = next;
+        if (layout == null || !layout.is(width, height, textScale)) {
+            layout = new Layout(width, height, textScale);
+            table = null;
+        }
         if (table == null) {
             table = new TableView(layout, scene, second, offset);
         }
@@ -137,7 +140,7 @@ public final class Studio implements AutoCloseable {
 
     /** Texts of the sheet drawn last. */
     public List<TextBox> boxes() {
-        return boxes;
+        return canvas.boxes();
     }
 
     /** Poses and draws the machine into the kept layer. */
@@ -151,9 +154,11 @@ public final class Studio implements AutoCloseable {
         scene.write(moment.look());
         if (second != null) {
             second.write(PartLook.PLAIN);
-            second.batches().forEach(b -> b.shift((float) offset));
+            for (int i = 0; i < second.batches().size(); i++) {
+                second.batches().get(i).shift((float) offset);
+            }
         }
-        view = table.view(look.stance(), look.zoom(), look.moveX(), look.moveY());
+        view(look);
         renderer.update(table.reach());
         renderer.draw(
                 new MachineRenderer.Shot(
@@ -164,6 +169,19 @@ public final class Studio implements AutoCloseable {
                         4 * table.reach(),
                         layout.u),
                 machineLayer);
+    }
+
+    private void view(Look look) {
+        if (view == null
+                || viewOf != table
+                || !viewed.stance().equals(look.stance())
+                || viewed.zoom() != look.zoom()
+                || viewed.moveX() != look.moveX()
+                || viewed.moveY() != look.moveY()) {
+            view = table.view(look.stance(), look.zoom(), look.moveX(), look.moveY());
+            viewOf = table;
+        }
+        viewed = look;
     }
 
     /** Draws the flat part over the kept machine layer. */
@@ -185,7 +203,6 @@ public final class Studio implements AutoCloseable {
                 new SheetPainter.Scene(scene, table, view, marks));
         overlay.draw(canvas, layout, Palette.of(look.theme()));
         canvas.finish();
-        boxes = canvas.boxes();
     }
 
     /** Something drawn over the sheet: help, a reading, a question. */

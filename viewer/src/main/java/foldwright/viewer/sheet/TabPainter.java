@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.sheet;
 
-import foldwright.report.draw.Face;
 import foldwright.viewer.paint.Align;
 import foldwright.viewer.paint.Lettering;
 
@@ -42,8 +41,7 @@ final class TabPainter {
         pen.canvas.text(look, left + at.of(10, 7), y + 0.35 * look.em(), words);
         pen.canvas.path().disc(x, y, at.of(4.5, 3.4)).fill(pen.palette.paper);
         pen.canvas.path().disc(x, y, at.of(4.5, 3.4)).stroke(pen.palette.pine, pen.line(1.6));
-        Lettering small =
-                new Lettering(Face.SANS, at.type(14, 13), pen.palette.ink2, pen.palette.paper);
+        Lettering small = pen.over(pen.caption(pen.palette.ink2));
         pen.canvas.text(small, x - at.of(16, 10), captionY(), caption, Align.RIGHT);
     }
 

@@ -27,16 +27,13 @@ final class TablePainter {
 
     /** Words beside the outline it must fit into. */
     void outline(String words) {
-        scene.machine()
-                .box()
-                .ifPresent(
-                        box -> {
-                            double[] c = TableView.outlineCorner(box, scene);
-                            Lettering look = pen.italic(pen.palette.ink2).over(pen.palette.paper);
-                            double x =
-                                    Math.max(at.of(46, 30), view.x(c[0], c[1], 0) + at.of(12, 9));
-                            pen.canvas.text(look, x, view.y(c[0], c[1], 0) + at.of(20, 15), words);
-                        });
+        if (scene.machine().box().isEmpty()) {
+            return;
+        }
+        double[] c = TableView.outlineCorner(scene.machine().box().get(), scene);
+        double x = Math.max(at.of(46, 30), view.x(c[0], c[1], 0) + at.of(12, 9));
+        double y = view.y(c[0], c[1], 0) + at.of(20, 15);
+        pen.canvas.text(pen.over(pen.italic(pen.palette.ink2)), x, y, words);
     }
 
     /** Where the deck pins are at the top of the travel, while the deck is well below. */
@@ -94,10 +91,10 @@ final class TablePainter {
         }
         double x = at.left(40, 27);
         double y = at.of(132, 92);
-        pen.canvas.text(title.over(pen.palette.paper), x, y, stray.title());
+        pen.canvas.text(pen.over(title), x, y, stray.title());
         for (String line : stray.second().split("; ")) {
             y += at.of(22, 17);
-            pen.canvas.text(text.over(pen.palette.paper), x, y, line);
+            pen.canvas.text(pen.over(text), x, y, line);
         }
     }
 

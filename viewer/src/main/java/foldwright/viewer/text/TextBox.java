@@ -13,7 +13,12 @@ public record TextBox(String text, int layer, float x, float y, float width, flo
     /** Whether two boxes of one layer share more than half a pixel both ways. */
     public boolean overlaps(TextBox other) {
         return layer == other.layer
-                && Math.min(x + width, other.x + other.width) - Math.max(x, other.x) > 0.5f
-                && Math.min(y + height, other.y + other.height) - Math.max(y, other.y) > 0.5f;
+                && meet(x, width, other.x, other.width)
+                && meet(y, height, other.y, other.height);
+    }
+
+    /** Whether two stretches share more than half a pixel. */
+    public static boolean meet(float a, float aLength, float b, float bLength) {
+        return Math.min(a + aLength, b + bLength) - Math.max(a, b) > 0.5f;
     }
 }

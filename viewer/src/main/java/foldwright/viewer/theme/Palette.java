@@ -7,6 +7,7 @@ import foldwright.report.draw.Theme;
 import foldwright.study.Verdict;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The palette of a theme as plain 0xRRGGBB numbers, looked up once, so that drawing a frame makes
@@ -26,6 +27,7 @@ public final class Palette {
     public final int pine;
     private final int[] fills = new int[Verdict.values().length];
     private final int[] texts = new int[Verdict.values().length];
+    private final Map<String, Integer> materials = new ConcurrentHashMap<>();
     private final double[] tints = new double[Verdict.values().length];
 
     private Palette(Theme theme) {
@@ -71,7 +73,12 @@ public final class Palette {
 
     /** Colour of a material, by its key. */
     public int material(String key) {
-        return rgb(roles.material(key));
+        Integer known = materials.get(key);
+        if (known == null) {
+            known = rgb(roles.material(key));
+            materials.put(key, known);
+        }
+        return known;
     }
 
     /** Ink of a load, 0..1 of its scale. */
