@@ -49,7 +49,7 @@ final class HeadPainter {
     /** The box that {@link #legend} keeps to. */
     Kept.Box legendBox() {
         return Kept.Box.between(
-                at.scaleX() - at.of(4, 3), 0, at.cardsLeft() - at.of(24, 17), at.of(104, 76));
+                at.scaleX() - at.of(4, 3), 0, at.cardsLeft() - at.of(24, 17), at.of(119, 84));
     }
 
     /** Whether both legends look alike but for what is darkest now. */

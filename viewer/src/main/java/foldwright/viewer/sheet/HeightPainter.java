@@ -5,7 +5,6 @@ import foldwright.report.plot.Scale;
 import foldwright.study.HeightPlot;
 import foldwright.study.Numerals;
 import foldwright.viewer.paint.Lettering;
-import java.util.Objects;
 
 /**
  * The height scale with ribbon, plot, tab and level line. What stays is kept; it is drawn first.
@@ -45,7 +44,7 @@ final class HeightPainter {
             plot = new PlotPainter(pen, heights, curve, second(next));
         }
         kept.draw(Kept.Area.RIBBON, scale.ribbonBox(), scale, ScalePainter::shows, scale::ribbon);
-        kept.draw(Kept.Area.PLOT, plotBox(), plot.at(travel.height()), Objects::equals, plot::draw);
+        kept.draw(Kept.Area.PLOT, plotBox(), plot, (a, b) -> a == b, plot::draw);
     }
 
     private static PlotPainter.Second second(SheetModel model) {
@@ -70,7 +69,7 @@ final class HeightPainter {
         onTable.level(travel, curve);
         scale.tab();
         if (plot != null) {
-            plot.worst();
+            plot.over(travel.height());
         }
         stretched();
         grips();

@@ -30,6 +30,7 @@ final class PlotPainter {
     private final Second second;
     private double height;
     private String worstWords;
+    private String ruleWords;
 
     /** How the second curve is drawn. */
     enum Second {
@@ -37,9 +38,6 @@ final class PlotPainter {
         /** Rings on the way, for a run that mostly lies on the curve. */
         RINGS
     }
-
-    /** What the picture that stays depends on. */
-    record Shows(HeightPlot plot, Second second, Scale scale, boolean ruleWords) {}
 
     PlotPainter(Pen pen, Scale scale, HeightPlot plot, Second second) {
         this.pen = pen;
@@ -62,17 +60,6 @@ final class PlotPainter {
     /** Whether it draws this curve there. */
     boolean fits(HeightPlot curve, Second how, Scale heights) {
         return plot == curve && second == how && scale.equals(heights);
-    }
-
-    /** Takes the height of the tab [m]; returns what {@link #draw} shows then. */
-    Shows at(double tab) {
-        height = tab;
-        return new Shows(plot, second, scale, !nearTab(ruleWords()));
-    }
-
-    /** Where the words of the rule stand. */
-    private double ruleWords() {
-        return top + at.of(22, 18);
     }
 
     private static double finiteMax(Series s) {
@@ -224,14 +211,25 @@ final class PlotPainter {
         }
         pen.canvas.path().dashes(xs, ys, xs.length, 2, 3);
         pen.canvas.stroke(pen.palette.ink2, pen.line(1.2));
-        double px = px(limit.values().last() / limit.holdsFrom());
+    }
+
+    /**
+     * The words of the rule, left of its line, where neither the curve nor the tab is in the way.
+     */
+    private void ruleWords() {
+        HeightPlot.Limit limit = plot.available().orElse(null);
+        double y = top + at.of(22, 18);
+        if (limit == null || limit.holdsFrom() <= 1 || nearTab(y)) {
+            return;
+        }
+        if (ruleWords == null) {
+            ruleWords = "rule " + Numerals.given(limit.holdsFrom()) + "×";
+        }
+        double right = px(limit.values().last() / limit.holdsFrom()) - at.of(6, 4);
         Lettering look = pen.over(pen.tick(pen.palette.ink2));
-        String words = "rule " + Numerals.given(limit.holdsFrom()) + "×";
-        double w = pen.canvas.width(look, words);
-        double y = ruleWords();
-        double need = px(plot.needed().over(h, scale.value(y)));
-        if (px - at.of(6, 4) - w > need + 4 && !nearTab(y)) {
-            pen.canvas.text(look, px - at.of(6, 4), y, words, Align.RIGHT);
+        double need = px(plot.needed().over(plot.height(), scale.value(y)));
+        if (right - pen.canvas.width(look, ruleWords) > need + 4) {
+            pen.canvas.text(look, right, y, ruleWords, Align.RIGHT);
         }
     }
 
@@ -320,8 +318,14 @@ final class PlotPainter {
         }
     }
 
-    /** The worst point, by mark and words; drawn after the level line. */
-    void worst() {
+    /** What depends on the tab's height [m], and the worst point; drawn after the level line. */
+    void over(double tab) {
+        height = tab;
+        ruleWords();
+        worst();
+    }
+
+    private void worst() {
         int worst = plot.worst();
         if (worst < 0 || plot.available().isEmpty()) {
             return;

@@ -50,7 +50,7 @@ final class ScalePainter {
     /** The box that {@link #ribbon} keeps to, with its titles. */
     Kept.Box ribbonBox() {
         return Kept.Box.between(
-                at.scaleX(),
+                at.scaleX() - at.of(4, 3),
                 scale.at(travel.top()) - at.of(84, 72),
                 at.plotLeft() - at.of(9, 7),
                 scale.at(travel.flat()) + at.of(4, 3));
