@@ -149,7 +149,7 @@ final class LimitsCommand implements Callable<Integer> {
                         + " of it pulling at its ends, and "
                         + grams(belts.alongRails())
                         + " along the rails; sums by hand leave that out, and the idlers.",
-                "Quasi-static: ringing is not in it; foldwright replay shows that. "
+                "Quasi-static, no friction: ringing is not in it; foldwright replay shows both. "
                         + DeckWords.fixed(machine));
     }
 

@@ -20,8 +20,7 @@ import java.util.Optional;
  * @param profile pitch, tooth form and material
  * @param pitch [m]
  * @param width b [m]
- * @param specificStiffness c_sp = EA/b [N/m]
- * @param stiffnessStatus how sure that is
+ * @param stretch how it gives
  * @param linearMass low and high value [kg/m]
  * @param pretension low and high advice for that width [N]
  * @param source where the row comes from
@@ -30,8 +29,7 @@ public record BeltProfile(
         String profile,
         double pitch,
         double width,
-        double specificStiffness,
-        String stiffnessStatus,
+        Stretch stretch,
         Range linearMass,
         Range pretension,
         String source) {
@@ -51,10 +49,18 @@ public record BeltProfile(
         }
     }
 
+    /**
+     * Specific stiffness of a belt.
+     *
+     * @param specificStiffness c_sp = EA/b [N/m]
+     * @param status how sure that is
+     */
+    public record Stretch(double specificStiffness, String status) {}
+
     /** Profile and width. */
     public String name() {
         String base = String.format(Locale.ROOT, "%s, %s mm", profile, trimmed(width / MILLI));
-        return stiffnessStatus.equals(LOWER_BOUND) ? base + " (" + LOWER_BOUND + ")" : base;
+        return stretch.status().equals(LOWER_BOUND) ? base + " (" + LOWER_BOUND + ")" : base;
     }
 
     private static String trimmed(double mm) {
@@ -64,7 +70,7 @@ public record BeltProfile(
 
     /** EA = c_sp b, force for a strain of one [N]. */
     public double stretchStiffness() {
-        return specificStiffness * width;
+        return stretch.specificStiffness() * width;
     }
 
     /** The same belt in another width: stiffness, mass and pretension grow with it. */
@@ -74,8 +80,7 @@ public record BeltProfile(
                 profile,
                 pitch,
                 newWidth,
-                specificStiffness,
-                stiffnessStatus,
+                stretch,
                 new Range(linearMass.low() * r, linearMass.high() * r),
                 new Range(pretension.low() * r, pretension.high() * r),
                 source + "; scaled by width");
@@ -105,8 +110,7 @@ public record BeltProfile(
                 row.text("belt"),
                 row.number("pitch_mm", MILLI),
                 row.number("width_mm", MILLI),
-                row.number("csp_N_per_mm_width", 1 / MILLI),
-                row.text("csp_status"),
+                new Stretch(row.number("csp_N_per_mm_width", 1 / MILLI), row.text("csp_status")),
                 new Range(
                         row.number("linear_mass_low_kg_per_m", ONE),
                         row.number("linear_mass_high_kg_per_m", ONE)),

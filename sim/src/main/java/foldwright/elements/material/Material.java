@@ -17,10 +17,7 @@ import java.util.OptionalDouble;
  * An isotropic elastic material, from table {@code materials.csv} or by numbers.
  *
  * @param name as printed, e.g. "aluminium 6061-T6"
- * @param youngsModulus E [Pa]
- * @param shearModulus G [Pa]
- * @param poissonsRatio nu [1]; printed parts are not isotropic, so G is not E/(2(1+nu)) in the
- *     table
+ * @param elastic how it gives
  * @param density [kg/m³]
  * @param strength yield or, for plastics, tensile strength [Pa]; empty where the table has none
  * @param source where the row comes from
@@ -28,13 +25,32 @@ import java.util.OptionalDouble;
  */
 public record Material(
         String name,
-        double youngsModulus,
-        double shearModulus,
-        double poissonsRatio,
+        Elastic elastic,
         double density,
         OptionalDouble strength,
         String source,
         String caution) {
+
+    /**
+     * Elastic constants.
+     *
+     * @param youngsModulus E [Pa]
+     * @param shearModulus G [Pa]
+     * @param poissonsRatio nu [1]; printed parts are not isotropic, so G is not E/(2(1+nu)) in the
+     *     table
+     */
+    public record Elastic(double youngsModulus, double shearModulus, double poissonsRatio) {
+        public Elastic {
+            Domain.positive("Young's modulus", youngsModulus, "Pa");
+            Domain.positive("shear modulus", shearModulus, "Pa");
+            Domain.within("Poisson's ratio", poissonsRatio, -1, 0.5, "1");
+        }
+
+        /** Both moduli times a ratio [1]. */
+        Elastic times(double ratio) {
+            return new Elastic(youngsModulus * ratio, shearModulus * ratio, poissonsRatio);
+        }
+    }
 
     /** Steady stress over strength from which a printed part gets a caution; no source. */
     public static final double PRINTED_STEADY_SHARE = 0.2;
@@ -44,13 +60,26 @@ public record Material(
 
     public Material {
         Objects.requireNonNull(name, "name");
-        Domain.positive("Young's modulus", youngsModulus, "Pa");
-        Domain.positive("shear modulus", shearModulus, "Pa");
-        Domain.within("Poisson's ratio", poissonsRatio, -1, 0.5, "1");
+        Objects.requireNonNull(elastic, "elastic");
         Domain.positive("density", density, "kg/m3");
         Objects.requireNonNull(strength, "strength");
         Objects.requireNonNull(source, "source");
         Objects.requireNonNull(caution, "caution");
+    }
+
+    /** E [Pa]. */
+    public double youngsModulus() {
+        return elastic.youngsModulus();
+    }
+
+    /** G [Pa]. */
+    public double shearModulus() {
+        return elastic.shearModulus();
+    }
+
+    /** Poisson's ratio [1]. */
+    public double poissonsRatio() {
+        return elastic.poissonsRatio();
     }
 
     /** The material of that name, or empty. */
@@ -86,24 +115,17 @@ public record Material(
      */
     public Material crept(double creepRatio) {
         Domain.within("creep ratio", creepRatio, 1e-3, 1, "1");
-        return new Material(
-                name,
-                youngsModulus * creepRatio,
-                shearModulus * creepRatio,
-                poissonsRatio,
-                density,
-                strength,
-                source,
-                caution);
+        return new Material(name, elastic.times(creepRatio), density, strength, source, caution);
     }
 
     private static Material of(Table.Row row) {
         String caution = row.text("caution");
         return new Material(
                 row.text("material"),
-                row.number("E_GPa", GIGA),
-                row.number("G_GPa", GIGA),
-                row.number("nu", ONE),
+                new Elastic(
+                        row.number("E_GPa", GIGA),
+                        row.number("G_GPa", GIGA),
+                        row.number("nu", ONE)),
                 row.number("density_kg_m3", ONE),
                 row.optional("yield_or_strength_MPa", MEGA),
                 row.text("source"),
