@@ -154,7 +154,7 @@ final class LimitsCommand implements Callable<Integer> {
     }
 
     private static String grams(double kilograms) {
-        return Numerals.number(1e3 * kilograms) + "\u00a0g";
+        return Numerals.fixed(1e3 * kilograms, 1) + "\u00a0g";
     }
 
     private static double margin(Machine machine, LimitPoint p) {

@@ -27,7 +27,7 @@ import java.util.stream.IntStream;
  */
 final class RidingLoad {
     /** Share by which speeds may differ and still count as those of an axle: rounded places. */
-    private static final double ALIKE = 1e-6;
+    private static final double ALIKE = 1e-3;
 
     private final MotionRelation relation;
     private final double[] axleInertia;

@@ -125,10 +125,12 @@ public final class DirectionRose {
             Align side = c > 0.3 ? Align.START : c < -0.3 ? Align.END : Align.MIDDLE;
             double at = radius + 12;
             String words = s.word().replace('-', '\u2212');
-            on.text(x(s, at), y(s, at) + 1, words, type.strong().aligned(side));
+            // Two lines of words above the circle stand higher, off its edge.
+            double top = Math.sin(s.angle()) > 0.9 ? y(s, at) - 15 : y(s, at);
+            on.text(x(s, at), top + 1, words, type.strong().aligned(side));
             on.text(
                     x(s, at),
-                    y(s, at) + 16,
+                    top + 16,
                     Numerals.with(s.allowed(), unit()),
                     type.tick().aligned(side));
         }

@@ -145,6 +145,10 @@ class BeltMassTest {
         double[] mass = points.movingMass();
         agree(riding.totalX(), mass[0]);
         agree(riding.totalY(), mass[1]);
+        // A belt on the bridge turns with its motor, though rounded places tilt it by a hair.
+        if (!scene.contains("plotter") && !scene.contains("van")) {
+            assertThat(riding.massX()).isLessThan(0.1 * riding.totalX() + 4e-4);
+        }
         // What one strand loses another gains.
         RidingLoad corner = riding(model, t.xMax(), t.yMin());
         agree(corner.totalX(), riding.totalX());
