@@ -202,24 +202,6 @@ public final class GantryKernel {
         return belts.springs[section].tension;
     }
 
-    /** Smallest tension of all sections at the last evaluation [N]. */
-    public double leastTension() {
-        double least = Double.POSITIVE_INFINITY;
-        for (BeltSpring s : belts.springs) {
-            least = Math.min(s.tension, least);
-        }
-        return least;
-    }
-
-    /** Largest tension of all sections at the last evaluation [N]. */
-    public double mostTension() {
-        double most = 0;
-        for (BeltSpring s : belts.springs) {
-            most = Math.max(s.tension, most);
-        }
-        return most;
-    }
-
     public int motors() {
         return axles.motors.length;
     }
@@ -243,7 +225,8 @@ public final class GantryKernel {
     public double largestLag() {
         double largest = 0;
         for (FieldMotor m : axles.motors) {
-            largest = Math.max(Math.abs(m.lag), largest);
+            double size = Math.abs(m.lag);
+            largest = size > largest ? size : largest;
         }
         return largest;
     }

@@ -29,18 +29,35 @@ final class EventWatch {
     }
 
     void look(long line) {
-        double least = kernel.leastTension();
-        double most = kernel.mostTension();
-        if (least <= 0 || anySlack) {
+        boolean someSlack = lookAtTensions();
+        if (someSlack || anySlack) {
             countSlack(line);
-            anySlack = least <= 0;
+            anySlack = someSlack;
         }
-        leastTension = least < leastTension ? least : leastTension;
-        mostTension = most > mostTension ? most : mostTension;
         if (!slipping && kernel.largestLag() > Math.PI) {
             slipping = true;
             firstLossLine = line;
         }
+    }
+
+    /** Keeps the extremes, which seldom move; true where a belt is slack. */
+    private boolean lookAtTensions() {
+        double least = leastTension;
+        double most = mostTension;
+        boolean someSlack = false;
+        for (int i = 0; i < slack.length; i++) {
+            double t = kernel.tension(i);
+            if (t < least) {
+                least = t;
+            }
+            if (t > most) {
+                most = t;
+            }
+            someSlack |= t <= 0;
+        }
+        leastTension = least;
+        mostTension = most;
+        return someSlack;
     }
 
     /** Looks whether a belt climbs its teeth. */
