@@ -11,11 +11,8 @@ import static java.lang.Math.sqrt;
  * the inverse is worked out here.)
  */
 final class Ramp {
-    /** Share of the root under which a Newton step is the last. */
-    private static final double CLOSE = 1e-9;
-
-    /** The same where each step is the cube of the one before. */
-    private static final double CLOSE_BY_THREES = 1e-5;
+    /** Share of the root under which a step is the last: the next would be its cube. */
+    private static final double CLOSE = 1e-5;
 
     private Ramp() {}
 
@@ -111,7 +108,7 @@ final class Ramp {
                 return f;
             }
             u -= step;
-            if (Math.abs(step) <= CLOSE_BY_THREES * u) {
+            if (Math.abs(step) <= CLOSE * u) {
                 break;
             }
         }
@@ -129,14 +126,19 @@ final class Ramp {
         return sqrt(u2 > 0.01 * s2 ? u2 : 0.01 * s2);
     }
 
-    /** The one real root of {@code s^3 + p s = q} for p, q >= 0, by Newton from above. */
+    /**
+     * The one real root of {@code s^3 + p s = q} for p, q >= 0, by Halley's rule from above, whose
+     * divisor 6 s^4 + 3 p s^2 + p^2 + 3 s q stays positive.
+     */
     static double cubicRoot(double p, double q) {
         double s = cubicRootAbove(p, q);
         for (int i = 0; i < 40 && s > 0; i++) {
             double s2 = s * s;
-            double step = (s2 * s + p * s - q) / (3 * s2 + p);
+            double excess = s * (s2 + p) - q;
+            double slope = 3 * s2 + p;
+            double step = excess * slope / (slope * slope - 3 * s * excess);
             s -= step;
-            if (!(step > CLOSE * s)) {
+            if (!(Math.abs(step) > CLOSE * s)) {
                 break;
             }
         }

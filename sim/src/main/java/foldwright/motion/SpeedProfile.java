@@ -14,6 +14,9 @@ import static java.lang.Math.sqrt;
 public final class SpeedProfile {
     private static final int PHASES = 7;
 
+    /** Share of the way that is rounding. */
+    private static final double ROUNDING = 1e-12;
+
     private static final double SIXTH = 1.0 / 6;
 
     /** Share of the way that the search for the peak may leave; it is cruised at the peak [1]. */
@@ -118,6 +121,10 @@ public final class SpeedProfile {
 
     /** Peak speed at which both ramps together just fill the length. */
     private double peakSpeed(double v0, double v1, double low, double high, double a, double j) {
+        // On real toolpaths most moves are one ramp that takes the whole length.
+        if (!Ramp.fits(min(v0, v1), low, length * (1 - ROUNDING), a, j)) {
+            return low;
+        }
         if (j == Double.POSITIVE_INFINITY) {
             return max(low, sqrt(a * length + (v0 * v0 + v1 * v1) / 2));
         }
