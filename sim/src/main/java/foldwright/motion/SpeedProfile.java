@@ -31,6 +31,19 @@ public final class SpeedProfile {
     private double length;
     private double peak;
 
+    // What is planned: durations of the phases, limits.
+    private double upJerk;
+    private double upPlateau;
+    private double cruise;
+    private double downJerk;
+    private double downPlateau;
+    private double topAcceleration;
+    private double topJerk;
+    private double duration;
+
+    /** Whether the phases are written. */
+    private boolean laidOut;
+
     // The phase looked at last, so that a sampler that goes forwards does not search.
     private double from;
     private double to;
@@ -70,11 +83,39 @@ public final class SpeedProfile {
             peak = peakSpeed(v0, v1, max(v0, v1), top, a, j);
             rest = newLength - Ramp.length(v0, peak, a, j) - Ramp.length(peak, v1, a, j);
         }
-        double cruise = rest > 0 && peak > 0 ? rest / peak : 0;
+        double up = peak - v0;
+        double down = peak - v1;
+        upJerk = jerkTime(up, a, j);
+        upPlateau = plateauTime(up, a, j);
+        cruise = rest > 0 && peak > 0 ? rest / peak : 0;
+        downJerk = jerkTime(down, a, j);
+        downPlateau = plateauTime(down, a, j);
+        duration = upJerk + upPlateau + upJerk + cruise + downJerk + downPlateau + downJerk;
         speed[0] = v0;
-        ramp(0, peak - v0, a, j);
+        topAcceleration = a;
+        topJerk = j;
+        laidOut = false;
+    }
+
+    /** Duration of each of the two jerks of a change of speed by {@code dv >= 0} [s]. */
+    private static double jerkTime(double dv, double a, double j) {
+        return dv * j >= a * a ? a / j : sqrt(dv / j);
+    }
+
+    /** Duration at full acceleration between them [s]. */
+    private static double plateauTime(double dv, double a, double j) {
+        return dv * j >= a * a ? max(0, dv / a - a / j) : 0;
+    }
+
+    /** Writes the phases; left until somebody looks, for much is asked of durations alone. */
+    private void layOut() {
+        if (laidOut) {
+            return;
+        }
+        laidOut = true;
+        ramp(0, upJerk, upPlateau, 1);
         phase(3, cruise, 0, 0);
-        ramp(4, v1 - peak, a, j);
+        ramp(4, downJerk, downPlateau, -1);
     }
 
     /** Plans standing still for a time [s]. */
@@ -87,28 +128,22 @@ public final class SpeedProfile {
         for (int i = 1; i < PHASES; i++) {
             phase(i, 0, 0, 0);
         }
+        duration = seconds;
+        laidOut = true;
     }
 
     /**
      * The three phases of a change of speed: jerk, plateau, jerk back; only the plateau where the
      * jerk is infinite.
+     *
+     * @param sign 1 to speed up, -1 to slow down
      */
-    private void ramp(int first, double dv, double a, double j) {
-        double sign = dv < 0 ? -1 : 1;
-        double size = Math.abs(dv);
-        if (j == Double.POSITIVE_INFINITY) {
-            phase(first, 0, 0, 0);
-            phase(first + 1, size / a, sign * a, 0);
-            phase(first + 2, 0, 0, 0);
-            return;
-        }
-        boolean full = size * j >= a * a;
-        double tj = full ? a / j : sqrt(size / j);
-        double plateau = full ? max(0, size / a - tj) : 0;
-        double held = sign * j * tj;
-        phase(first, tj, 0, sign * j);
-        phase(first + 1, plateau, held, 0);
-        phase(first + 2, tj, held, -sign * j);
+    private void ramp(int first, double tj, double plateau, double sign) {
+        boolean instant = topJerk == Double.POSITIVE_INFINITY;
+        double j = instant ? 0 : sign * topJerk;
+        phase(first, tj, 0, j);
+        phase(first + 1, plateau, instant ? sign * topAcceleration : j * tj, 0);
+        phase(first + 2, tj, instant ? 0 : j * tj, -j);
     }
 
     private void phase(int i, double t, double a, double j) {
@@ -175,7 +210,7 @@ public final class SpeedProfile {
 
     /** Whole duration [s]. */
     public double duration() {
-        return time[PHASES];
+        return duration;
     }
 
     /** Highest speed reached [m/s]. */
@@ -185,6 +220,7 @@ public final class SpeedProfile {
 
     /** Duration of phase 0 to 6: jerk, plateau, jerk, cruise, jerk, plateau, jerk [s]. */
     public double phaseTime(int i) {
+        layOut();
         return time[i + 1] - time[i];
     }
 
@@ -258,6 +294,7 @@ public final class SpeedProfile {
     }
 
     private int phaseAt(double t) {
+        layOut();
         int i = 0;
         while (i < PHASES - 1 && t >= time[i + 1]) {
             i++;
