@@ -35,12 +35,15 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * A toolpath of a million lines, read, and read and planned, cold in a fresh JVM with a heap of 64
- * MB.
+ * MB and the launcher's collector. Run it as {@code tools/bench ToolpathBenchmark -f 5 -wi 0 -i 1}:
+ * the tool's own defaults would warm up first.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 5, jvmArgsAppend = "-Xmx64m")
+@Fork(
+        value = 5,
+        jvmArgsAppend = {"-Xmx64m", "-XX:+UseSerialGC"})
 @Warmup(iterations = 0)
 @Measurement(iterations = 1)
 public class ToolpathBenchmark {
