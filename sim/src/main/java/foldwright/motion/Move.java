@@ -196,6 +196,11 @@ public final class Move {
         return end[axis];
     }
 
+    /** Unit direction of a line along axis 0, 1 or 2; zero for a pause [1]. */
+    double direction(int axis) {
+        return axis == 0 ? directionX : axis == 1 ? directionY : directionZ;
+    }
+
     /** Angle swept by an arc [rad]. */
     public double sweep() {
         return sweep;

@@ -155,12 +155,8 @@ public final class Planner {
         double a = min(move.acceleration(), limits.path().acceleration());
         double j = limits.path().jerk();
         boolean arc = move.kind() == Move.Kind.ARC;
-        double perLength = 1 / move.length();
         for (int axis = 0; axis < 3; axis++) {
-            double share = abs(move.end(axis) - move.start(axis)) * perLength;
-            if (arc && axis != move.arcAxis(2)) {
-                share = 1;
-            }
+            double share = arc ? arcShare(move, axis) : abs(move.direction(axis));
             // Products first: a division only where an axis holds the path back.
             MotionLimits.AxisLimits limit = axes[axis];
             v = v * share > limit.speed() ? limit.speed() / share : v;
@@ -176,6 +172,11 @@ public final class Planner {
         top[i] = v;
         acceleration[i] = a;
         jerk[i] = limits.ramps() == MotionLimits.Ramps.JERK_LIMITED ? j : Double.POSITIVE_INFINITY;
+    }
+
+    /** An arc may point along either axis of its plane. */
+    private static double arcShare(Move move, int axis) {
+        return axis == move.arcAxis(2) ? abs(move.end(axis) - move.start(axis)) / move.length() : 1;
     }
 
     /**

@@ -71,25 +71,18 @@ public final class SpeedProfile {
     public void plan(double newLength, double v0, double v1, double top, double a, double j) {
         length = newLength;
         forget();
-        boolean mayCruise =
-                Ramp.fits(v0, top, newLength, a, j) && Ramp.fits(v1, top, newLength, a, j);
-        double rest =
-                mayCruise
-                        ? newLength - Ramp.length(v0, top, a, j) - Ramp.length(top, v1, a, j)
-                        : -1;
-        if (rest >= 0) {
-            peak = top;
-        } else {
-            peak = peakSpeed(v0, v1, max(v0, v1), top, a, j);
-            rest = newLength - Ramp.length(v0, peak, a, j) - Ramp.length(peak, v1, a, j);
+        double low = max(v0, v1);
+        peak = low;
+        cruise = 0;
+        // On real toolpaths most moves are one ramp that takes the whole length.
+        if (Ramp.fits(min(v0, v1), low, newLength * (1 - ROUNDING), a, j)) {
+            double rest = aboveBothEnds(v0, v1, top, a, j);
+            cruise = rest > 0 && peak > 0 ? rest / peak : 0;
         }
-        double up = peak - v0;
-        double down = peak - v1;
-        upJerk = jerkTime(up, a, j);
-        upPlateau = plateauTime(up, a, j);
-        cruise = rest > 0 && peak > 0 ? rest / peak : 0;
-        downJerk = jerkTime(down, a, j);
-        downPlateau = plateauTime(down, a, j);
+        upJerk = jerkTime(peak - v0, a, j);
+        upPlateau = plateauTime(peak - v0, a, j);
+        downJerk = jerkTime(peak - v1, a, j);
+        downPlateau = plateauTime(peak - v1, a, j);
         duration = upJerk + upPlateau + upJerk + cruise + downJerk + downPlateau + downJerk;
         speed[0] = v0;
         topAcceleration = a;
@@ -97,9 +90,24 @@ public final class SpeedProfile {
         laidOut = false;
     }
 
+    /**
+     * Sets the peak of a move that reaches more than its ends and gives the way that is left [m].
+     */
+    private double aboveBothEnds(double v0, double v1, double top, double a, double j) {
+        if (Ramp.fits(v0, top, length, a, j) && Ramp.fits(v1, top, length, a, j)) {
+            double rest = length - Ramp.length(v0, top, a, j) - Ramp.length(top, v1, a, j);
+            if (rest >= 0) {
+                peak = top;
+                return rest;
+            }
+        }
+        peak = peakSpeed(v0, v1, peak, top, a, j);
+        return length - Ramp.length(v0, peak, a, j) - Ramp.length(peak, v1, a, j);
+    }
+
     /** Duration of each of the two jerks of a change of speed by {@code dv >= 0} [s]. */
     private static double jerkTime(double dv, double a, double j) {
-        return dv * j >= a * a ? a / j : sqrt(dv / j);
+        return dv == 0 ? 0 : dv * j >= a * a ? a / j : sqrt(dv / j);
     }
 
     /** Duration at full acceleration between them [s]. */
@@ -156,10 +164,6 @@ public final class SpeedProfile {
 
     /** Peak speed at which both ramps together just fill the length. */
     private double peakSpeed(double v0, double v1, double low, double high, double a, double j) {
-        // On real toolpaths most moves are one ramp that takes the whole length.
-        if (!Ramp.fits(min(v0, v1), low, length * (1 - ROUNDING), a, j)) {
-            return low;
-        }
         if (j == Double.POSITIVE_INFINITY) {
             return max(low, sqrt(a * length + (v0 * v0 + v1 * v1) / 2));
         }
