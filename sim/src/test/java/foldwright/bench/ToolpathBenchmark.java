@@ -30,7 +30,6 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
@@ -49,14 +48,18 @@ import org.openjdk.jmh.annotations.Warmup;
 public class ToolpathBenchmark {
     private static final int LINES = 1_000_000;
 
-    private Path file;
+    private static final Path FILE = Path.of("sim", "target", "toolpath-of-a-million-lines.ngc");
 
     /**
-     * Writes the file: short and long strokes, arcs and comments, as a drawing machine gets them.
+     * Writes the file if there is none: short and long strokes as a drawing machine gets them. It
+     * stays for the next JVM, whose compilers then have nothing to do with writing it.
      */
     @Setup(Level.Trial)
     public void write() throws IOException {
-        file = Files.createTempFile("million", ".ngc");
+        if (Files.exists(FILE)) {
+            return;
+        }
+        Path file = Files.createTempFile(FILE.getParent(), "million", ".ngc");
         Random random = new Random(1);
         double heading = 0;
         double x = 0;
@@ -72,16 +75,12 @@ public class ToolpathBenchmark {
                 out.write(String.format(Locale.ROOT, "G1 X%.3f Y%.3f E%.4f%n", x, y, i * 0.01));
             }
         }
-    }
-
-    @TearDown(Level.Trial)
-    public void delete() throws IOException {
-        Files.delete(file);
+        Files.move(file, FILE);
     }
 
     @Benchmark
     public double read() throws IOException, ToolpathException {
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = Files.newInputStream(FILE)) {
             IsoReader reader = new IsoReader(in, ReaderSettings.standard());
             Move move = new Move();
             double length = 0;
@@ -105,7 +104,7 @@ public class ToolpathBenchmark {
     private double plan(Ramps ramps) throws IOException, ToolpathException {
         MotionLimits limits =
                 MotionLimits.alongPath(new AxisLimits(0.2, 4, 80), ramps, new Rounded(2e-5));
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = Files.newInputStream(FILE)) {
             Planner planner = new Planner(new IsoReader(in, ReaderSettings.standard()), limits);
             TimedMove move = new TimedMove();
             double time = 0;
