@@ -133,7 +133,7 @@ public final class MachineRenderer implements AutoCloseable {
         lines();
         glBindVertexArray(0);
         if (into != target) {
-            into.copyTo(target);
+            resolve(into, target);
         }
     }
 
@@ -148,6 +148,26 @@ public final class MachineRenderer implements AutoCloseable {
                         || shadows.left - rim > right
                         || shadows.top + rim < bottom
                         || shadows.bottom - rim > top);
+    }
+
+    /** Averages the samples where anything was drawn; the rest is paper. */
+    private void resolve(Target from, Target to) {
+        to.bind();
+        paperColour();
+        glClear(GL_COLOR_BUFFER_BIT);
+        float rim = TableShadow.rim(shot);
+        int x = (int) Math.max(0, Math.min(shadows.left, solidsSeen.left) - rim);
+        int y = (int) Math.max(0, Math.min(shadows.bottom, solidsSeen.bottom) - rim);
+        int right = (int) Math.min(to.width, Math.max(shadows.right, solidsSeen.right) + rim);
+        int top = (int) Math.min(to.height, Math.max(shadows.top, solidsSeen.top) + rim);
+        if (right > x && top > y) {
+            from.copyTo(to, x, y, right - x, top - y);
+        }
+    }
+
+    private void paperColour() {
+        int c = shot.palette.paper;
+        glClearColor(Program.red(c), Program.green(c), Program.blue(c), 1);
     }
 
     private Target samples() {
@@ -170,8 +190,7 @@ public final class MachineRenderer implements AutoCloseable {
 
     /** Bare paper, and the shadow only where there is one. */
     private void paper() {
-        int c = shot.palette.paper;
-        glClearColor(Program.red(c), Program.green(c), Program.blue(c), 1);
+        paperColour();
         glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
         table.lay(shot, pale);
     }

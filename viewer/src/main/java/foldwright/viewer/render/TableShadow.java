@@ -97,7 +97,7 @@ final class TableShadow implements AutoCloseable {
     }
 
     /** How far the blur carries the shadow [px]. */
-    private static float rim(MachineRenderer.Shot shot) {
+    static float rim(MachineRenderer.Shot shot) {
         return (float) (40 * Math.max(0.6, shot.u()));
     }
 

@@ -20,7 +20,36 @@ public final class RuleSet {
     /** Points of a hill. */
     public static final int HILL_POINTS = 9;
 
-    private RuleSet() {}
+    private Made last;
+
+    /** What the rules were made of last. */
+    private record Made(
+            Machine file,
+            List<Dial> dials,
+            Map<String, Double> tried,
+            List<SheetModel.Hill> hills,
+            List<SheetModel.Rule> rules) {
+        boolean of(
+                Machine machine,
+                List<Dial> numbers,
+                Map<String, Double> values,
+                List<SheetModel.Hill> over) {
+            return file == machine && dials == numbers && hills == over && tried.equals(values);
+        }
+    }
+
+    /** {@link #rules}, made anew only when something differs: the sheet asks in every picture. */
+    public List<SheetModel.Rule> now(
+            Machine file,
+            List<Dial> dials,
+            Map<String, Double> tried,
+            List<SheetModel.Hill> hills) {
+        if (last == null || !last.of(file, dials, tried, hills)) {
+            List<SheetModel.Rule> rules = List.copyOf(rules(file, dials, tried, hills));
+            last = new Made(file, dials, Map.copyOf(tried), hills, rules);
+        }
+        return last.rules;
+    }
 
     /**
      * Rules for the sheet.

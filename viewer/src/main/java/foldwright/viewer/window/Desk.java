@@ -52,6 +52,7 @@ public final class Desk implements AutoCloseable {
     private List<Dial> gantryDials = List.of();
     private List<Dial> allDials = List.of();
     private final Trials tried = new Trials();
+    private final RuleSet rules = new RuleSet();
     private Results results = Results.NONE;
     private List<SheetModel.Hill> hills = List.of();
     private Optional<HeightPlot> kept = Optional.empty();
@@ -425,7 +426,7 @@ public final class Desk implements AutoCloseable {
     }
 
     private List<SheetModel.Rule> rules() {
-        return RuleSet.rules(
+        return rules.now(
                 file.machine(),
                 dials(),
                 tried.values(),

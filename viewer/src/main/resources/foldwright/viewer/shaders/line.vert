@@ -37,7 +37,8 @@ void main() {
     across = 0.0;
     halfWidth = 0.0;
     if (!silhouette && !crease) {
-        gl_Position = vec4(2.0, 2.0, 2.0, 1.0);
+        // One point inside the picture: outside it, the rest of the call would be clipped one by one.
+        gl_Position = vec4(0.0, 0.0, 0.0, 1.0);
         return;
     }
     vec4 c0 = view * vec4(p0, 1.0);

@@ -12,6 +12,7 @@ import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
+import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.Studio;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
@@ -28,6 +29,8 @@ import org.lwjgl.opengl.GL33C;
  */
 public final class FrameTimes {
     private static final int ROUNDS = 15;
+    private static final int SWEEP = 100;
+    private static final List<SheetModel.Rule> RULES = Sample.rules();
 
     private FrameTimes() {}
 
@@ -98,7 +101,13 @@ public final class FrameTimes {
                         });
         long bytes =
                 allocated(
-                        () -> frame(studio, builder, results, 0.1, MachineRenderer.Quality.MOVING));
+                        i ->
+                                frame(
+                                        studio,
+                                        builder,
+                                        results,
+                                        0.05 + 0.002 * i,
+                                        MachineRenderer.Quality.MOVING));
         System.out.printf(
                 Locale.ROOT,
                 "%-10s %9.1f %9.1f %9.1f %9.1f %9.2f %12d%n",
@@ -115,7 +124,7 @@ public final class FrameTimes {
         return builder.page(
                 results,
                 SheetBuilder.Choice.of(Question.FOLD, height),
-                Sample.rules(),
+                RULES,
                 new SheetBuilder.Words(
                         "as in the file", Optional.empty(), "18.8 s of 60 s", Optional.empty()));
     }
@@ -177,14 +186,18 @@ public final class FrameTimes {
         }
     }
 
-    private static long allocated(Runnable frame) {
+    /** Mean of a sweep of the deck, after two sweeps that warm up. */
+    private static long allocated(Round round) {
         var threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
-        List<Long> seen = new java.util.ArrayList<>();
-        for (int i = 0; i < 5; i++) {
-            long before = threads.getThreadAllocatedBytes(Thread.currentThread().getId());
-            frame.run();
-            seen.add(threads.getThreadAllocatedBytes(Thread.currentThread().getId()) - before);
+        long me = Thread.currentThread().getId();
+        long seen = 0;
+        for (int sweep = 0; sweep < 3; sweep++) {
+            long before = threads.getThreadAllocatedBytes(me);
+            for (int i = 0; i < SWEEP; i++) {
+                round.run(i);
+            }
+            seen = threads.getThreadAllocatedBytes(me) - before;
         }
-        return seen.stream().min(Long::compare).orElse(0L);
+        return seen / SWEEP;
     }
 }
