@@ -45,20 +45,26 @@ final class LockSearch {
         lift = new MovingLift(new LiftModel(without(machine), Give.IDEAL, LIGHT));
     }
 
-    /**
-     * Whether a lock can lie anywhere near the travel: 4 μ r/h of the worst pin at flat plus 2 μ
-     * e/l of the guides, e the offset of the push and l the guided length.
-     */
+    /** Whether a lock can lie anywhere near the travel, by hand at flat. */
     static boolean worthLooking(Machine machine) {
         Lift l = machine.lift();
+        return pins(l) + guides(l) > FAR;
+    }
+
+    /** Amplification by the worst pin at flat, by hand [1]: 4 μ r/h. */
+    private static double pins(Lift l) {
         double h = new Scissor(l).at(l.travel().fold().low()).lowestStageHeight();
         double pins = arm(l.pins().usual());
         for (SpecialPin special : l.pins().special()) {
             pins = Math.max(pins, arm(special.pin()));
         }
+        return 4 * pins / h;
+    }
+
+    /** Amplification by the guides, by hand [1]: 2 μ e/l, push offset e, guided length l. */
+    private static double guides(Lift l) {
         SliderEnd foot = l.sliders().base();
-        double guides = 2 * foot.friction() * Math.abs(foot.pushOffset()) / foot.guideLength();
-        return 4 * pins / h + guides > FAR;
+        return 2 * foot.friction() * Math.abs(foot.pushOffset()) / foot.guideLength();
     }
 
     private static double arm(Pin pin) {
@@ -95,7 +101,7 @@ final class LockSearch {
      */
     Optional<Finding> find() {
         LiftModel model = lift.model();
-        double height = model.lowest();
+        double height = start();
         MovingBalance near = null;
         for (int i = 0; i < ROUNDS; i++) {
             near = at(height);
@@ -115,6 +121,14 @@ final class LockSearch {
             }
         }
         return between(near, height);
+    }
+
+    /** Where by hand the amplification is what the search aims at; flat if that tells nothing. */
+    private double start() {
+        LiftModel model = lift.model();
+        Lift l = model.machine().lift();
+        double byHand = model.lowest() * pins(l) / (AIM - guides(l));
+        return byHand > model.bottom() && byHand < model.highest() ? byHand : model.lowest();
     }
 
     private MovingBalance at(double height) {
