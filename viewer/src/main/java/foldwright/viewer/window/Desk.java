@@ -4,7 +4,6 @@ package foldwright.viewer.window;
 import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
-import foldwright.machine.file.MachineText;
 import foldwright.run.BadRunFile;
 import foldwright.run.Run;
 import foldwright.run.RunFile;
@@ -19,17 +18,14 @@ import foldwright.viewer.scene.Part;
 import foldwright.viewer.session.Calculator;
 import foldwright.viewer.session.Dial;
 import foldwright.viewer.session.Engine;
-import foldwright.viewer.session.GantryDials;
 import foldwright.viewer.session.Overlay;
 import foldwright.viewer.session.PartReading;
 import foldwright.viewer.session.Results;
-import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.Studio;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,16 +39,10 @@ public final class Desk implements AutoCloseable {
     private final Calculator calculator;
     private final Playback playback;
     private Path path;
-    private MachineFile file;
-    private MachineFile triedFile;
     private Machine machine;
     private MachineScene scene;
     private SheetBuilder builder;
-    private List<Dial> dials = List.of();
-    private List<Dial> gantryDials = List.of();
-    private List<Dial> allDials = List.of();
-    private final Trials tried = new Trials();
-    private final RuleSet rules = new RuleSet();
+    private Numbers numbers;
     private Results results = Results.NONE;
     private List<SheetModel.Hill> hills = List.of();
     private Optional<HeightPlot> kept = Optional.empty();
@@ -93,10 +83,9 @@ public final class Desk implements AutoCloseable {
 
     private void open(Path next, MachineFile read, boolean same) {
         path = next;
-        file = read;
         trouble = Optional.empty();
+        numbers = same ? numbers.on(read) : new Numbers(read);
         if (!same) {
-            tried.clear();
             kept = Optional.empty();
             heightChosen = false;
         }
@@ -134,35 +123,17 @@ public final class Desk implements AutoCloseable {
 
     /** Writes the tried numbers into a copy of the file, comments and order kept. */
     public void save(Path to) throws BadMachineFile, IOException {
-        text().save(to);
-    }
-
-    private MachineText text() {
-        return tried.text(file, allDials);
+        numbers.text().save(to);
     }
 
     private void rebuild() {
         Machine before = machine;
-        trouble = Optional.empty();
-        try {
-            triedFile = tried.isEmpty() ? file : text().read();
-            machine = triedFile.machine();
-        } catch (BadMachineFile | RuntimeException e) {
-            trouble =
-                    Optional.of(
-                            new Trouble(
-                                    "This number cannot be used", String.valueOf(e.getMessage())));
-            triedFile = file;
-            machine = file.machine();
-        }
-        dials = Dial.of(file.machine());
-        gantryDials = GantryDials.of(file.machine());
-        allDials = new ArrayList<>(dials);
-        allDials.addAll(gantryDials);
+        trouble = numbers.put().map(why -> new Trouble("This number cannot be used", why));
+        machine = numbers.tried().machine();
         if (before == null
                 || !before.lift().equals(machine.lift())
                 || !before.springs().equals(machine.springs())
-                || !before.equals(machine) && tried.isEmpty()) {
+                || !before.equals(machine) && !numbers.changed()) {
             Ground ground = scene == null ? Ground.PLAIN : scene.ground();
             scene = new MachineScene(machine).on(ground);
             builder = new SheetBuilder(scene);
@@ -178,7 +149,7 @@ public final class Desk implements AutoCloseable {
     }
 
     private void ask(Calculator.Depth depth) {
-        calculator.ask(machine, triedFile, dials, depth);
+        calculator.ask(machine, numbers.tried(), numbers.ofLift(), depth);
     }
 
     /** Takes finished results; returns whether there were any. */
@@ -203,17 +174,17 @@ public final class Desk implements AutoCloseable {
 
     /** The numbers of the open question. */
     public List<Dial> dials() {
-        return playback.along() ? gantryDials : dials;
+        return playback.along() ? numbers.ofGantry() : numbers.ofLift();
     }
 
     /** The value of a dial now [SI]. */
     public double value(Dial dial) {
-        return tried.value(dial, file);
+        return numbers.value(dial);
     }
 
     /** Begins a change that one undo takes back. */
     public void mark() {
-        tried.mark();
+        numbers.mark();
     }
 
     /** Tries a value; results follow while it is dragged. */
@@ -221,29 +192,29 @@ public final class Desk implements AutoCloseable {
         if (Math.abs(si - value(dial)) < 1e-12) {
             return;
         }
-        tried.set(dial, file, si);
+        numbers.set(dial, si);
         rebuild();
         ask(Calculator.Depth.QUICK);
         if (playback.along()) {
-            playback.changed(triedFile, gantryDials);
+            playback.changed(numbers.tried(), numbers.ofGantry());
         }
     }
 
     /** The hand has let go: everything is computed. */
     public void settle() {
         ask(Calculator.Depth.WHOLE);
-        playback.changed(triedFile, gantryDials);
+        playback.changed(numbers.tried(), numbers.ofGantry());
     }
 
     public void undo() {
-        if (tried.undo()) {
+        if (numbers.undo()) {
             rebuild();
             settle();
         }
     }
 
     public void redo() {
-        if (tried.redo()) {
+        if (numbers.redo()) {
             rebuild();
             settle();
         }
@@ -251,7 +222,7 @@ public final class Desk implements AutoCloseable {
 
     /** Whether any number differs from the file. */
     public boolean changed() {
-        return !tried.isEmpty();
+        return numbers.changed();
     }
 
     // ---- looking
@@ -298,7 +269,7 @@ public final class Desk implements AutoCloseable {
     private void lookAlong() {
         playback.along(question == Question.SKEW && machine.gantry().isPresent());
         if (playback.along() && playback.active().isEmpty()) {
-            playback.ask(triedFile, gantryDials);
+            playback.ask(numbers.tried(), numbers.ofGantry());
         }
     }
 
@@ -378,9 +349,9 @@ public final class Desk implements AutoCloseable {
     /** Runs or stands; the other way than before where asked. */
     public void play(Way way) {
         if (way == Way.OTHER) {
-            playback.otherWay(triedFile, gantryDials);
+            playback.otherWay(numbers.tried(), numbers.ofGantry());
         } else {
-            playback.toggle(triedFile, gantryDials);
+            playback.toggle(numbers.tried(), numbers.ofGantry());
         }
     }
 
@@ -407,7 +378,7 @@ public final class Desk implements AutoCloseable {
                 builder.page(
                         shown,
                         choice,
-                        rules(),
+                        numbers.rules(dials(), playback.along() ? playback.hills() : hills),
                         new SheetBuilder.Words(drawn, dashed, caption(caption), Optional.empty()));
         SheetBuilder.Page played = playback.over(page, shown, scene);
         return second.map(b -> b.over(played, scene, playback.shown(), playback.larger()))
@@ -423,14 +394,6 @@ public final class Desk implements AutoCloseable {
     void stand(Studio studio) {
         MachineScene beside = second.flatMap(Second::beside).orElse(null);
         studio.machines(scene, beside, beside == null ? 0 : Second.offset(scene, beside));
-    }
-
-    private List<SheetModel.Rule> rules() {
-        return rules.now(
-                file.machine(),
-                dials(),
-                tried.values(),
-                playback.along() ? playback.hills() : hills);
     }
 
     @Override
