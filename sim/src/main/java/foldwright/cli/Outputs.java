@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -79,12 +80,14 @@ final class Outputs {
         try {
             for (Map.Entry<Path, byte[]> entry : waiting.entrySet()) {
                 now = place(entry.getKey());
-                Path folder = now.toAbsolutePath().getParent();
-                Files.createDirectories(folder);
-                Path temporary = Files.createTempFile(folder, "." + now.getFileName(), ".part");
+                Files.createDirectories(now.toAbsolutePath().getParent());
+                Path temporary = WholeFile.beside(now);
                 beside.put(now, temporary);
-                Files.write(temporary, entry.getValue());
-                openToAll(temporary);
+                Files.write(
+                        temporary,
+                        entry.getValue(),
+                        StandardOpenOption.CREATE_NEW,
+                        StandardOpenOption.WRITE);
             }
             for (Map.Entry<Path, Path> entry : beside.entrySet()) {
                 now = entry.getKey();
@@ -97,15 +100,6 @@ final class Outputs {
             forget(sweep);
         }
         waiting.clear();
-    }
-
-    /** A temporary file is readable by its owner only; a result is an ordinary file. */
-    static void openToAll(Path file) {
-        java.io.File f = file.toFile();
-        if (!f.setReadable(true, false)) {
-            // Some file systems have no such rights; the file then keeps what it was given.
-            return;
-        }
     }
 
     private static void remove(Path file) {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 
 /**
  * A text file that is written while a run goes on and appears only when it is complete. Closing it
@@ -21,9 +22,13 @@ final class StreamedFile implements AutoCloseable {
     StreamedFile(Path asked) {
         try {
             file = Outputs.place(asked);
-            Path folder = file.toAbsolutePath().getParent();
-            beside = Files.createTempFile(folder, "." + file.getFileName(), ".part");
-            out = Files.newBufferedWriter(beside, StandardCharsets.UTF_8);
+            beside = WholeFile.beside(file);
+            out =
+                    Files.newBufferedWriter(
+                            beside,
+                            StandardCharsets.UTF_8,
+                            StandardOpenOption.CREATE_NEW,
+                            StandardOpenOption.WRITE);
         } catch (IOException e) {
             throw new BadInput(asked + ": cannot be written: " + Outputs.reason(e));
         }
@@ -44,7 +49,6 @@ final class StreamedFile implements AutoCloseable {
     void keep() {
         try {
             out.close();
-            Outputs.openToAll(beside);
             WholeFile.move(beside, file);
         } catch (IOException e) {
             throw new BadInput(file + ": cannot be written: " + Outputs.reason(e));

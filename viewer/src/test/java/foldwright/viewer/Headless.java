@@ -6,6 +6,7 @@ import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.gl.NoGraphicsException;
+import foldwright.viewer.sheet.Studio;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Assumptions;
@@ -27,6 +28,20 @@ public final class Headless {
             Assumptions.abort(e.getMessage());
             throw e;
         }
+    }
+
+    /** A studio in a context of its own; both go together. */
+    public record Room(GlSurface surface, Studio studio) implements AutoCloseable {
+        @Override
+        public void close() {
+            studio.close();
+            surface.close();
+        }
+    }
+
+    /** Opens a studio where {@link #open} finds a context. */
+    public static Room studio() {
+        return new Room(open(), new Studio());
     }
 
     /** The file of a demo machine. */

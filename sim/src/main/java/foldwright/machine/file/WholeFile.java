@@ -89,9 +89,17 @@ public final class WholeFile {
         return Files.exists(file) ? file.toRealPath() : file;
     }
 
-    private static Path beside(Path file, byte[] bytes) throws IOException {
+    /**
+     * A new name in the same folder to write a file under until it is complete. Not a temporary
+     * file of the platform: only its owner could read that one.
+     */
+    public static Path beside(Path file) {
         String suffix = Long.toString(ThreadLocalRandom.current().nextLong() >>> 1, 36);
-        Path beside = file.resolveSibling("." + file.getFileName() + "." + suffix + ".part");
+        return file.resolveSibling("." + file.getFileName() + "." + suffix + ".part");
+    }
+
+    private static Path beside(Path file, byte[] bytes) throws IOException {
+        Path beside = beside(file);
         try {
             return Files.write(
                     beside, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);

@@ -69,6 +69,11 @@ public final class Second {
         scene = new MachineScene(file.machine());
     }
 
+    /** What the machine is called. */
+    public String name() {
+        return file.machine().name();
+    }
+
     /** The machine that stands beside A as a whole. */
     public Optional<MachineScene> beside() {
         return placing == Placing.BESIDE ? Optional.of(scene) : Optional.empty();

@@ -34,16 +34,8 @@ public final class WholeFile {
     /** The same for writers that open the file themselves. */
     public static void writeNamed(Path asked, NamedFiller filler) throws IOException {
         Path file = foldwright.machine.file.WholeFile.place(asked);
-        Path folder = file.toAbsolutePath().getParent();
-        Files.createDirectories(folder);
-        // Not a temporary file of the platform: that one would be readable by its owner only.
-        Path beside =
-                folder.resolve(
-                        "."
-                                + file.getFileName()
-                                + "."
-                                + Long.toHexString(System.nanoTime())
-                                + ".part");
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        Path beside = foldwright.machine.file.WholeFile.beside(file);
         try {
             filler.fill(beside);
             foldwright.machine.file.WholeFile.move(beside, file);

@@ -18,6 +18,11 @@ import java.util.List;
 final class CardPainter {
     private static final double BAR_END = 4;
 
+    /** Lines below "What would change it", and those of a finding in its place. */
+    private static final int REMEDY_LINES = 4;
+
+    private static final int FINDING_LINES = 6;
+
     private final Pen pen;
     private final Layout at;
     private final SheetModel.Cards cards;
@@ -147,14 +152,7 @@ final class CardPainter {
     private void waiting(SheetModel.Answer answer, double x, double top) {
         Lettering look = pen.text(pen.palette.ink2);
         double y = top + at.of(76, 52);
-        for (String line :
-                pen.canvas
-                        .fonts()
-                        .lines(
-                                look.typeface(),
-                                look.em(),
-                                answer.waiting(),
-                                (float) (at.cardsRight() - x))) {
+        for (String line : lines(look, answer.waiting(), at.cardsRight() - x)) {
             pen.canvas.text(look, x, y, line);
             y += 1.4 * look.em();
         }
@@ -167,38 +165,51 @@ final class CardPainter {
         double pitch = at.of(25, 18);
         if (check.remedies().isEmpty()) {
             // Nothing to change: the finding says what there is to know.
-            List<String> lines =
-                    pen.canvas
-                            .fonts()
-                            .lines(
-                                    text.typeface(),
-                                    text.em(),
-                                    check.finding(),
-                                    (float) (at.cardsRight() - x));
-            for (int i = 0; i < Math.min(5, lines.size()); i++) {
-                String line = i == 4 && lines.size() > 5 ? lines.get(i) + " …" : lines.get(i);
+            List<String> lines = lines(text, check.finding(), at.cardsRight() - x);
+            for (int i = 0; i < Math.min(FINDING_LINES, lines.size()); i++) {
+                boolean cut = i == FINDING_LINES - 1 && lines.size() > FINDING_LINES;
+                String line = cut ? lines.get(i) + " …" : lines.get(i);
                 pen.canvas.text(text.in(pen.palette.ink2), x, y + i * pitch, line);
             }
             return;
         }
         pen.canvas.text(strong, x, y, "What would change it");
         y += at.of(27, 18);
+        int left = REMEDY_LINES;
         for (Remedy remedy : best(check.remedies())) {
-            pen.mark(
-                    remedy.outcome().verdict(),
-                    x + at.of(6, 4),
-                    y - 0.33 * text.em(),
-                    at.of(12, 8.5));
-            String margin = Numerals.margin(remedy.outcome());
-            double w = pen.canvas.text(strong, at.cardsRight(), y, margin, Align.RIGHT);
-            double left = x + at.of(20, 14);
-            pen.canvas.text(
-                    text,
-                    left,
-                    y,
-                    pen.fit(text, remedy.words(), at.cardsRight() - w - at.of(12, 8) - left));
-            y += pitch;
+            int used = remedy(remedy, x, y, left);
+            if (used == 0) {
+                // A worse one in the place of this would pass for the better.
+                return;
+            }
+            left -= used;
+            y += used * pitch;
         }
+    }
+
+    /**
+     * Draws one in as many lines as its words need; none, and 0, where these are more than left.
+     */
+    private int remedy(Remedy remedy, double x, double y, int left) {
+        Lettering strong = pen.strong(15, 13, pen.palette.ink);
+        Lettering text = pen.text(pen.palette.ink);
+        String margin = Numerals.margin(remedy.outcome());
+        double from = x + at.of(20, 14);
+        double room = at.cardsRight() - pen.canvas.width(strong, margin) - at.of(12, 8) - from;
+        List<String> lines = lines(text, remedy.words(), room);
+        if (lines.size() > left) {
+            return 0;
+        }
+        pen.mark(remedy.outcome().verdict(), x + at.of(6, 4), y - 0.33 * text.em(), at.of(12, 8.5));
+        pen.canvas.text(strong, at.cardsRight(), y, margin, Align.RIGHT);
+        for (int i = 0; i < lines.size(); i++) {
+            pen.canvas.text(text, from, y + i * at.of(25, 18), lines.get(i));
+        }
+        return lines.size();
+    }
+
+    private List<String> lines(Lettering look, String words, double room) {
+        return pen.canvas.fonts().lines(look.typeface(), look.em(), words, (float) room);
     }
 
     /** The four that help most, best first. */

@@ -145,7 +145,7 @@ final class HeadPainter {
                 where,
                 x,
                 at.of(136, 99),
-                pen.fit(where, ink.darkest(), at.cardsLeft() - at.of(40, 24) - x));
+                pen.clauses(where, ink.darkest(), at.cardsLeft() - at.of(40, 24) - x));
     }
 
     private void ticks(SheetModel.InkLegend ink, double x, double y, double w) {

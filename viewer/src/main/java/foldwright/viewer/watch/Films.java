@@ -38,13 +38,13 @@ public final class Films {
         try (GlSurface surface = GlSurface.headless();
                 Studio studio = new Studio()) {
             assert surface.kind() == GlSurface.Kind.HEADLESS;
-            studio.machine(new MachineScene(subject.machine().machine()).on(wish.ground()));
+            subject.stand(studio, new MachineScene(subject.machine().machine()).on(wish.ground()));
             studio.size(wish.size().width(), wish.size().height(), 1);
             Film.write(
                     file,
                     new Film.Form(wish.size().width(), wish.size().height(), PER_SECOND, FRAMES),
                     (index, into) -> {
-                        frame(studio, results, wish, reel, (double) index / (FRAMES - 1));
+                        frame(studio, results, wish, subject, (double) index / (FRAMES - 1));
                         studio.read(into);
                         progress.accept(index + 1);
                     });
@@ -52,7 +52,8 @@ public final class Films {
     }
 
     private static void frame(
-            Studio studio, Results results, Stills.Wish wish, Reel reel, double share) {
+            Studio studio, Results results, Stills.Wish wish, Subject subject, double share) {
+        Reel reel = subject.reel().orElseThrow();
         RunTable table = reel.run().table();
         double length = table.end() - table.start();
         double run = Math.max(0, Math.min(1, (share - REST) / (1 - 2 * REST)));
@@ -75,9 +76,10 @@ public final class Films {
                                         "",
                                         Optional.of(caption(reel, speed))));
         SheetBuilder.Page played = PlayPage.film(reel, speed).over(page, results, studio.scene());
+        SheetBuilder.Page both = subject.over(played, studio.scene());
         Studio.Look look = Stills.look(studio, wish);
-        studio.drawMachine(played.moment(), look);
-        studio.drawSheet(played.model(), played.marks(), look, Studio.Overlay.NONE);
+        studio.drawMachine(both.moment(), look);
+        studio.drawSheet(both.model(), both.marks(), look, Studio.Overlay.NONE);
     }
 
     private static String caption(Reel reel, double speed) {

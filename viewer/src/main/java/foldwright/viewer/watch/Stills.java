@@ -81,10 +81,7 @@ public final class Stills {
         if (reel.isPresent()) {
             page = PlayPage.still(reel.get()).over(page, results, studio.scene());
         }
-        if (subject.second().isPresent()) {
-            double larger = reel.map(Reel::fitting).orElse(1.0);
-            page = subject.second().get().over(page, studio.scene(), reel, larger);
-        }
+        page = subject.over(page, studio.scene());
         Studio.Look look = look(studio, wish);
         studio.drawMachine(page.moment(), look);
         studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);

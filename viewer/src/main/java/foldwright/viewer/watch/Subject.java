@@ -14,6 +14,7 @@ import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.session.Dial;
 import foldwright.viewer.session.Engine;
 import foldwright.viewer.session.GantryDials;
+import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Studio;
 import java.nio.file.Path;
 import java.util.List;
@@ -79,6 +80,12 @@ public record Subject(
 
     Subject with(Second other) {
         return new Subject(machine, path, reel, Optional.of(other));
+    }
+
+    /** The sheet with the second machine on it, where there is one. */
+    SheetBuilder.Page over(SheetBuilder.Page page, MachineScene scene) {
+        double larger = reel.map(Reel::fitting).orElse(1.0);
+        return second.map(b -> b.over(page, scene, reel, larger)).orElse(page);
     }
 
     /** Puts the machines on the table. */

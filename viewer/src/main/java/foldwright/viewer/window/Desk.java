@@ -52,7 +52,7 @@ public final class Desk implements AutoCloseable {
     private double height;
     private double larger;
     private int pointed;
-    private Optional<Second> second = Optional.empty();
+    private final Companion companion = new Companion();
     private boolean heightChosen;
     private long sceneNumber;
     private Optional<Trouble> trouble = Optional.empty();
@@ -380,20 +380,28 @@ public final class Desk implements AutoCloseable {
                         choice,
                         numbers.rules(dials(), playback.along() ? playback.hills() : hills),
                         new SheetBuilder.Words(drawn, dashed, caption(caption), Optional.empty()));
-        SheetBuilder.Page played = playback.over(page, shown, scene);
-        return second.map(b -> b.over(played, scene, playback.shown(), playback.larger()))
-                .orElse(played);
+        return companion.over(playback.over(page, shown, scene), scene, playback);
     }
 
     /** Takes a second machine, over the first or beside it. */
     void second(Optional<Second> other) {
-        second = other;
+        companion.put(other);
+    }
+
+    /** Takes the second machine off the table, or puts it back. */
+    public void toggleSecond() {
+        companion.toggle();
+        sceneNumber++;
+    }
+
+    /** Name of the second machine on the table. */
+    public Optional<String> secondName() {
+        return companion.name();
     }
 
     /** Puts what there is on the table. */
     void stand(Studio studio) {
-        MachineScene beside = second.flatMap(Second::beside).orElse(null);
-        studio.machines(scene, beside, beside == null ? 0 : Second.offset(scene, beside));
+        companion.stand(studio, scene);
     }
 
     @Override

@@ -208,6 +208,7 @@ public final class Hand {
             case GLFW_KEY_L -> desk.nextOverlay();
             case GLFW_KEY_F -> desk.toggleForces();
             case GLFW_KEY_U -> desk.nextGround();
+            case GLFW_KEY_G -> desk.toggleSecond();
             case GLFW_KEY_ENTER -> desk.keep();
             case GLFW_KEY_HOME -> gaze.home();
             case GLFW_KEY_P -> gaze.above();

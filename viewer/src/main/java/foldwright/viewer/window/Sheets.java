@@ -29,6 +29,7 @@ final class Sheets {
         {"F, U", "force arrows; millimetre grid"},
         {"X, Shift X", "errors drawn larger, smaller"},
         {"Enter", "keep what is drawn as A"},
+        {"G", "second machine away, back"},
         {"Tab", "next thing to hold; arrows turn it"},
         {"Home, P", "home view, plan view"},
         {"T", "light, dark"},

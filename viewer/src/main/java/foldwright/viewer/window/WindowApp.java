@@ -247,6 +247,7 @@ public final class WindowApp implements AutoCloseable {
                         .orElse("");
         return file
                 + (desk.changed() ? " (changed)" : "")
+                + desk.secondName().map(b -> " and " + b).orElse("")
                 + ", "
                 + Numerals.fixed(desk.height() * 1000, 1)
                 + " mm"

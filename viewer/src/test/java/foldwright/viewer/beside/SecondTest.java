@@ -10,7 +10,6 @@ import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
 import foldwright.viewer.Texts;
-import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.scene.Batch;
 import foldwright.viewer.scene.MachineScene;
@@ -25,20 +24,19 @@ import org.junit.jupiter.api.Test;
 
 /** A second machine is told from the first by letters and words, and stands at the same height. */
 class SecondTest {
-    private static GlSurface surface;
+    private static Headless.Room room;
     private static Studio studio;
 
     @BeforeAll
     static void open() {
-        surface = Headless.open();
-        studio = new Studio();
+        room = Headless.studio();
+        studio = room.studio();
     }
 
     @AfterAll
     static void close() {
-        if (studio != null) {
-            studio.close();
-            surface.close();
+        if (room != null) {
+            room.close();
         }
     }
 

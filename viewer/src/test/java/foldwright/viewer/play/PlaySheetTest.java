@@ -10,7 +10,6 @@ import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
 import foldwright.viewer.Texts;
-import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
@@ -29,20 +28,19 @@ import org.junit.jupiter.api.Test;
 /** Sheets of runs: no text covers another, and everything can be taken hold of. */
 class PlaySheetTest {
     private static final int[][] SIZES = {{1280, 720}, {1600, 900}, {1920, 1080}, {3840, 2160}};
-    private static GlSurface surface;
+    private static Headless.Room room;
     private static Studio studio;
 
     @BeforeAll
     static void open() {
-        surface = Headless.open();
-        studio = new Studio();
+        room = Headless.studio();
+        studio = room.studio();
     }
 
     @AfterAll
     static void close() {
-        if (studio != null) {
-            studio.close();
-            surface.close();
+        if (room != null) {
+            room.close();
         }
     }
 

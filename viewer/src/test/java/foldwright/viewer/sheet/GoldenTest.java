@@ -11,7 +11,6 @@ import foldwright.run.RunKind;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
-import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.picture.PngFile;
 import foldwright.viewer.play.PlayPage;
@@ -56,9 +55,8 @@ class GoldenTest {
         MachineFile file = MachineFile.read(Headless.scene("class-plotter-skews"));
         Reel reel = new Reel(RunMaker.run(file, RunKind.REPLAY, Optional.empty()));
         reel.player().seek(reel.worst());
-        try (GlSurface surface = Headless.open();
-                Studio studio = new Studio()) {
-            assertThat(surface.renderer()).isNotBlank();
+        try (Headless.Room room = Headless.studio()) {
+            Studio studio = room.studio();
             studio.machine(new MachineScene(file.machine()));
             studio.size(1280, 720, 1);
             Results results = Sample.results(file.machine());
@@ -87,9 +85,8 @@ class GoldenTest {
     }
 
     private static void compare(String name, Theme theme, double share) throws IOException {
-        try (GlSurface surface = Headless.open();
-                Studio studio = new Studio()) {
-            assertThat(surface.renderer()).isNotBlank();
+        try (Headless.Room room = Headless.studio()) {
+            Studio studio = room.studio();
             studio.machine(new MachineScene(Headless.machine(name)));
             studio.size(1280, 720, 1);
             var shape = studio.scene().shape();

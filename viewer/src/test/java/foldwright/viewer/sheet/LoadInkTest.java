@@ -8,7 +8,6 @@ import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
 import foldwright.viewer.Texts;
-import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.render.View;
@@ -32,21 +31,20 @@ import org.junit.jupiter.api.Test;
 
 /** Every load overlay: ink on the most loaded part, no text over another, computed loads. */
 class LoadInkTest {
-    private static GlSurface surface;
+    private static Headless.Room room;
     private static Studio studio;
     private static final Engine ENGINE = new LiftEngine();
 
     @BeforeAll
     static void open() {
-        surface = Headless.open();
-        studio = new Studio();
+        room = Headless.studio();
+        studio = room.studio();
     }
 
     @AfterAll
     static void close() {
-        if (studio != null) {
-            studio.close();
-            surface.close();
+        if (room != null) {
+            room.close();
         }
     }
 

@@ -7,7 +7,6 @@ import foldwright.report.draw.Theme;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
-import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.Batch;
 import foldwright.viewer.scene.MachineScene;
@@ -32,9 +31,8 @@ class PickTest {
                 "field-printer"
             })
     void pickedPixelsKnowTheirParts(String name) {
-        try (GlSurface surface = Headless.open();
-                Studio studio = new Studio()) {
-            assertThat(surface.renderer()).isNotBlank();
+        try (Headless.Room room = Headless.studio()) {
+            Studio studio = room.studio();
             studio.machine(new MachineScene(Headless.machine(name)));
             studio.size(1280, 720, 1);
             var shape = studio.scene().shape();

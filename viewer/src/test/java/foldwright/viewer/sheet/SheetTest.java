@@ -8,7 +8,6 @@ import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
 import foldwright.viewer.Texts;
-import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.session.LoadField;
@@ -25,20 +24,19 @@ import org.junit.jupiter.api.Test;
 
 /** What the sheet means: no text covers another, the ink is the load, a pixel knows its part. */
 class SheetTest {
-    private static GlSurface surface;
+    private static Headless.Room room;
     private static Studio studio;
 
     @BeforeAll
     static void open() {
-        surface = Headless.open();
-        studio = new Studio();
+        room = Headless.studio();
+        studio = room.studio();
     }
 
     @AfterAll
     static void close() {
-        if (studio != null) {
-            studio.close();
-            surface.close();
+        if (room != null) {
+            room.close();
         }
     }
 

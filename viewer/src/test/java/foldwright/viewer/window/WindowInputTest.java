@@ -103,23 +103,26 @@ class WindowInputTest {
         return now;
     }
 
-    private void open(Path file) throws IOException, InterruptedException {
+    private static List<String> foldwright(String... words) {
+        List<String> out =
+                new ArrayList<>(
+                        List.of(
+                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                                "-cp",
+                                System.getProperty("java.class.path"),
+                                "foldwright.viewer.Main"));
+        out.addAll(List.of(words));
+        return out;
+    }
+
+    private void open(String... words) throws IOException, InterruptedException {
         display =
                 new ProcessBuilder("Xvfb", ":" + DISPLAY, "-screen", "0", "1280x720x24")
                         .redirectErrorStream(true)
                         .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                         .start();
         Thread.sleep(1500);
-        List<String> java =
-                new ArrayList<>(
-                        List.of(
-                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                                "-cp",
-                                System.getProperty("java.class.path"),
-                                "foldwright.viewer.Main",
-                                "watch",
-                                file.toString()));
-        ProcessBuilder builder = new ProcessBuilder(java);
+        ProcessBuilder builder = new ProcessBuilder(foldwright(words));
         builder.environment().put("DISPLAY", ":" + DISPLAY);
         builder.environment().put("XDG_CONFIG_HOME", folder.resolve("config").toString());
         builder.redirectErrorStream(true).redirectOutput(folder.resolve("window.log").toFile());
@@ -151,13 +154,42 @@ class WindowInputTest {
         Path file = folder.resolve("bench.json");
         Files.copy(Headless.scene("van-bench"), file);
         try {
-            open(file);
+            open("watch", file.toString());
             dragTheTab();
             pickAPin();
             playTheUnfolding();
             playTheReplay();
             changeANumberUndoAndSave(file);
             reloadWhenTheFileChanges(file);
+        } finally {
+            close();
+        }
+    }
+
+    /** A run file opens with its run; a second machine goes and comes back by key. */
+    @Test
+    void aRunAndASecondMachineAreOpened() throws Exception {
+        require();
+        String run = folder.resolve("bench-run.json").toString();
+        String bench = Headless.scene("van-bench").toString();
+        Process fold =
+                new ProcessBuilder(foldwright("fold", bench, "--run", run))
+                        .redirectErrorStream(true)
+                        .redirectOutput(folder.resolve("fold.log").toFile())
+                        .start();
+        assertThat(fold.waitFor(120, TimeUnit.SECONDS)).isTrue();
+        try {
+            open("watch", run, "--over", Headless.scene("van-bench-binds").toString());
+            String first = title(t -> t.contains("unfold"));
+            assertThat(first)
+                    .startsWith("bench-run.json and Van bench that binds,")
+                    .contains("unfold");
+            key("g");
+            assertThat(title(t -> !t.contains("binds"))).startsWith("bench-run.json, ");
+            key("g");
+            assertThat(title(t -> t.contains("binds"))).contains(" and Van bench that binds,");
+            key("k");
+            assertThat(time(title(t -> time(t) > time(first)))).isGreaterThan(time(first));
         } finally {
             close();
         }
