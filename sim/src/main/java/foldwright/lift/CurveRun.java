@@ -56,32 +56,35 @@ final class CurveRun {
     /** All points of one direction at the given rising heights, and those refined between them. */
     Track run(double[] heights, Direction way) {
         List<CurvePoint> points = new ArrayList<>(heights.length + 8);
+        List<CurvePoint> more = new ArrayList<>();
         List<Gap> gaps = new ArrayList<>();
         for (double h : heights) {
             MovingBalance b = passing(h, way);
             if (b.outcome() == MovingBalance.Outcome.BALANCED) {
                 points.add(point(b, h, way));
+                // At once, while the loads of the neighbours are at hand.
+                lastReversal(points, way).ifPresent(more::add);
             } else {
                 gaps.add(new Gap(h, b.outcome()));
             }
         }
-        List<CurvePoint> more = new ArrayList<>();
-        reversals(points, way, more);
         worst(points, way, more);
         points.addAll(more);
         points.sort(Comparator.comparingDouble(CurvePoint::height));
         return new Track(points, gaps);
     }
 
-    /** Where the foot force changes sides, by the secant rule kept inside its bracket. */
-    private void reversals(List<CurvePoint> points, Direction way, List<CurvePoint> out) {
-        for (int i = 1; i < points.size(); i++) {
-            CurvePoint a = points.get(i - 1);
-            CurvePoint b = points.get(i);
-            if (a.footForce() * b.footForce() < 0) {
-                reversal(a, b, way).ifPresent(out::add);
-            }
+    /**
+     * Where the foot force changes sides between the last two points, by the secant rule kept
+     * inside its bracket.
+     */
+    private Optional<CurvePoint> lastReversal(List<CurvePoint> points, Direction way) {
+        if (points.size() < 2) {
+            return Optional.empty();
         }
+        CurvePoint a = points.get(points.size() - 2);
+        CurvePoint b = points.get(points.size() - 1);
+        return a.footForce() * b.footForce() < 0 ? reversal(a, b, way) : Optional.empty();
     }
 
     private Optional<CurvePoint> reversal(CurvePoint from, CurvePoint to, Direction way) {
@@ -100,7 +103,7 @@ final class CurveRun {
             }
             best = mid.get();
             if (Math.abs(best.footForce())
-                    < 1e-9 * (Math.abs(from.footForce()) + Math.abs(to.footForce()))) {
+                    < 1e-7 * (Math.abs(from.footForce()) + Math.abs(to.footForce()))) {
                 break;
             }
             if (best.footForce() * a.footForce() > 0) {
