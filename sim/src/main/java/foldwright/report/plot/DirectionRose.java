@@ -28,6 +28,9 @@ public final class DirectionRose {
 
     private static final double EDGE = 58;
 
+    /** Room for the widest value beside the circle. */
+    private static final double SIDE = 72;
+
     private final Surface on;
     private final Type type;
     private final DirectionPlot plot;
@@ -42,7 +45,7 @@ public final class DirectionRose {
         this.plot = plot;
         cx = outer.x() + outer.width() / 2;
         cy = outer.y() + HEAD + (outer.height() - HEAD) / 2;
-        radius = Math.min(outer.width(), outer.height() - HEAD) / 2 - EDGE;
+        radius = Math.min(outer.width() / 2 - SIDE, (outer.height() - HEAD) / 2 - EDGE);
         double most = plot.asked();
         for (DirectionPlot.Spoke s : plot.spokes()) {
             most = Math.max(most, Math.min(s.allowed(), 3 * plot.asked()));
