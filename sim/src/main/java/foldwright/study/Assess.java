@@ -39,8 +39,9 @@ public final class Assess {
         checks.addAll(new FitChecks(machine).checks());
         if (machine.gantry().isPresent()) {
             progress.accept("gantry under acceleration");
-            checks.addAll(new SkewChecks(machine).checks());
-            checks.addAll(new BlockChecks(machine).checks());
+            GantrySweep sweep = new GantrySweep(machine.gantry().get());
+            checks.addAll(new SkewChecks(machine, sweep).checks());
+            checks.addAll(new BlockChecks(machine, sweep).checks());
         }
         new LeanCheck(machine).check().ifPresent(checks::add);
         return new Assessment(

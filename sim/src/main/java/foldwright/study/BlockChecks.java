@@ -24,10 +24,10 @@ final class BlockChecks {
     private final Gantry gantry;
     private final GantrySweep sweep;
 
-    BlockChecks(Machine machine) {
+    BlockChecks(Machine machine, GantrySweep sweep) {
         this.machine = machine;
         gantry = machine.gantry().orElseThrow();
-        sweep = new GantrySweep(gantry);
+        this.sweep = sweep;
     }
 
     List<Check> checks() {

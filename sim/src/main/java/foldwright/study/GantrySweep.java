@@ -7,6 +7,8 @@ import foldwright.gantry.model.GantryState;
 import foldwright.gantry.model.Load;
 import foldwright.gantry.model.Statics;
 import foldwright.machine.gantry.Gantry;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -23,6 +25,12 @@ public final class GantrySweep {
     private final double low;
     private final double high;
     private final double y;
+
+    private final List<Seen> seen = new ArrayList<>();
+    private double seenAt = Double.NaN;
+
+    /** A settled state, how and where. */
+    private record Seen(Way way, double place, GantryState state) {}
 
     /** A sweep over the gantry of a machine file. */
     public GantrySweep(Gantry gantry) {
@@ -98,25 +106,28 @@ public final class GantrySweep {
     /** The place and way, of both signs, at which a size is largest. */
     public Worst worst(double acceleration, ToDoubleFunction<GantryState> size) {
         Worst worst = null;
-        for (Way way : Way.values()) {
-            Worst here = worst(way, acceleration, size);
-            worst = worst == null || here.size() > worst.size() ? here : worst;
+        for (Seen s : seen(acceleration)) {
+            double here = Math.abs(size.applyAsDouble(s.state()));
+            if (worst == null || here > worst.size()) {
+                worst = new Worst(here, s.way(), s.place(), s.state());
+            }
         }
         return worst;
     }
 
-    /** The place at which a size is largest for one way, both signs. */
-    private Worst worst(Way way, double acceleration, ToDoubleFunction<GantryState> size) {
-        Worst worst = null;
-        for (double place : places()) {
-            for (int sign = -1; sign <= 1; sign += 2) {
-                GantryState state = at(place, way, sign * acceleration);
-                double here = Math.abs(size.applyAsDouble(state));
-                if (worst == null || here > worst.size()) {
-                    worst = new Worst(here, way, place, state);
+    /** All states under an acceleration; kept, since several sizes are asked of them. */
+    private List<Seen> seen(double acceleration) {
+        if (acceleration != seenAt) {
+            seen.clear();
+            for (Way way : Way.values()) {
+                for (double place : places()) {
+                    for (int sign = -1; sign <= 1; sign += 2) {
+                        seen.add(new Seen(way, place, at(place, way, sign * acceleration)));
+                    }
                 }
             }
+            seenAt = acceleration;
         }
-        return worst;
+        return seen;
     }
 }

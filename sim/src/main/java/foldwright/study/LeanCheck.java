@@ -2,10 +2,8 @@
 package foldwright.study;
 
 import foldwright.machine.Machine;
-import foldwright.machine.Measured;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Lean of the deck under the asked acceleration, from a pull test: force of the moving mass over
@@ -20,26 +18,21 @@ final class LeanCheck {
     }
 
     Optional<Check> check() {
+        return PulledLean.of(machine).map(this::check);
+    }
+
+    private Check check(PulledLean lean) {
         var limits = machine.limits();
-        OptionalDouble pulled =
-                machine.measured().map(Measured::lateralStiffness).orElse(OptionalDouble.empty());
-        if (pulled.isEmpty() || machine.gantryOnDeck().isEmpty()) {
-            return Optional.empty();
-        }
-        var gantry = machine.gantryOnDeck().get();
-        double mass = gantry.movingMass();
-        double acceleration = gantry.moves().acceleration();
-        double stiffness = pulled.getAsDouble();
-        double lean = mass * acceleration / stiffness;
         Outcome outcome =
                 Outcome.of(
-                        Amount.of(lean, Shown.MILLIMETRE),
+                        Amount.of(lean.way(), Shown.MILLIMETRE),
                         Amount.of(limits.lean().orElse(Double.NaN), Shown.MILLIMETRE),
                         Place.at(
                                 Bench.top(machine),
                                 "at "
                                         + Numerals.with(
-                                                acceleration, Shown.METRE_PER_SECOND_SQUARED)));
+                                                lean.acceleration(),
+                                                Shown.METRE_PER_SECOND_SQUARED)));
         String finding =
                 "When bridge and carriage start, the deck leans "
                         + outcome.required().text()
@@ -51,31 +44,30 @@ final class LeanCheck {
                 Hand.card(
                         "lean under steady acceleration",
                         "s = m a/k",
-                        Numerals.with(mass, Shown.KILOGRAM)
+                        Numerals.with(lean.mass(), Shown.KILOGRAM)
                                 + " × "
-                                + Numerals.with(acceleration, Shown.METRE_PER_SECOND_SQUARED)
+                                + Numerals.with(lean.acceleration(), Shown.METRE_PER_SECOND_SQUARED)
                                 + " / "
-                                + Numerals.with(stiffness, Shown.NEWTON_PER_MILLIMETRE)
+                                + Numerals.with(lean.stiffness(), Shown.NEWTON_PER_MILLIMETRE)
                                 + " = "
                                 + outcome.required().text(),
                         "Newton's second law and a spring");
-        return Optional.of(
-                new Check(
-                        "lean.pull",
-                        Question.LEAN,
-                        new Check.Text("Lean from the pull test", finding),
-                        outcome,
-                        new Grounds(
-                                List.of(),
-                                card,
-                                Assumptions.under(machine, "measured.lateralStiffness"),
-                                List.of(),
-                                List.of(
-                                        "Steady lean only: the sway after a sudden start is up to"
-                                                + " twice as large. Play of the pins is not in the"
-                                                + " measured stiffness when the pull test began"
-                                                + " loaded.")),
+        return new Check(
+                "lean.pull",
+                Question.LEAN,
+                new Check.Text("Lean from the pull test", finding),
+                outcome,
+                new Grounds(
                         List.of(),
-                        Optional.empty()));
+                        card,
+                        Assumptions.under(machine, "measured.lateralStiffness"),
+                        List.of(),
+                        List.of(
+                                "Steady lean only: the sway after a sudden start is up to"
+                                        + " twice as large. Play of the pins is not in the"
+                                        + " measured stiffness when the pull test began"
+                                        + " loaded.")),
+                List.of(),
+                Optional.empty());
     }
 }

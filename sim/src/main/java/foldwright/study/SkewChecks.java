@@ -32,9 +32,13 @@ final class SkewChecks {
     private final GantrySweep sweep;
 
     SkewChecks(Machine machine) {
+        this(machine, new GantrySweep(machine.gantry().orElseThrow()));
+    }
+
+    SkewChecks(Machine machine, GantrySweep sweep) {
         this.machine = machine;
         this.gantry = machine.gantry().orElseThrow();
-        this.sweep = new GantrySweep(gantry);
+        this.sweep = sweep;
     }
 
     List<Check> checks() {

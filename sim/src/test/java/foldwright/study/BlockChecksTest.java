@@ -16,9 +16,15 @@ class BlockChecksTest {
         return MachineFile.read(Path.of("..", "scenes", name + ".json")).machine();
     }
 
+    private static List<Check> checks(Machine machine) {
+        return new BlockChecks(machine, new GantrySweep(machine.gantry().orElseThrow())).checks();
+    }
+
     private static Check leg(Machine machine) {
-        return new BlockChecks(machine)
-                .checks().stream().filter(c -> c.id().equals("order.leg-block")).findFirst().get();
+        return checks(machine).stream()
+                .filter(c -> c.id().equals("order.leg-block"))
+                .findFirst()
+                .get();
     }
 
     @Test
@@ -31,7 +37,7 @@ class BlockChecksTest {
                         "field-printer",
                         "gantry-one-end",
                         "gantry-riding-motors")) {
-            List<Check> checks = new BlockChecks(scene(name)).checks();
+            List<Check> checks = checks(scene(name));
             assertThat(checks).as(name).hasSize(2);
             assertThat(checks).as(name).allMatch(c -> c.verdict() == Verdict.HOLDS);
         }
