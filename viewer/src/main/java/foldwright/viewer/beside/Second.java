@@ -15,6 +15,7 @@ import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Ghost;
 import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.SheetPainter;
+import foldwright.viewer.sheet.Studio;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -77,6 +78,12 @@ public final class Second {
     /** The machine that stands beside A as a whole. */
     public Optional<MachineScene> beside() {
         return placing == Placing.BESIDE ? Optional.of(scene) : Optional.empty();
+    }
+
+    /** Puts A into the picture and beside it B, where there is one that stands there. */
+    public static void stand(Optional<Second> second, Studio studio, MachineScene a) {
+        MachineScene b = second.flatMap(Second::beside).orElse(null);
+        studio.machines(a, b, b == null ? 0 : offset(a, b));
     }
 
     /** How far B stands to the right of A [m]. */

@@ -19,9 +19,4 @@ public record Lettering(Face typeface, float em, int colour, int halo) {
     public Lettering in(int other) {
         return new Lettering(typeface, em, other, halo);
     }
-
-    /** The same with a rim. */
-    public Lettering over(int ground) {
-        return new Lettering(typeface, em, colour, ground);
-    }
 }

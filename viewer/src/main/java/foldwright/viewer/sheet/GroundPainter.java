@@ -22,7 +22,7 @@ final class GroundPainter {
     /** The front edge counts along the machine, the left edge across it. */
     void draw(MachineScene scene) {
         double[] r = scene.gridReach();
-        Lettering look = pen.tick(pen.palette.ink2).over(pen.palette.paper);
+        Lettering look = pen.over(pen.tick(pen.palette.ink2));
         double drop = 1.25 * look.em();
         for (long i = Math.round(r[0] / STEP); i <= Math.round(r[2] / STEP); i++) {
             double x = view.x(i * STEP, r[1], 0);

@@ -130,7 +130,7 @@ final class TrackPainter {
     }
 
     private void numbers(List<Playing.Corner> corners) {
-        Lettering look = pen.strong(14, 13, pen.palette.ink).over(pen.palette.paper);
+        Lettering look = pen.over(pen.strong(14, 13, pen.palette.ink));
         double[][] placed = new double[corners.size()][];
         for (Playing.Corner corner : corners) {
             double[] p = seen(corner.x(), corner.y());

@@ -90,7 +90,6 @@ public record Subject(
 
     /** Puts the machines on the table. */
     void stand(Studio studio, MachineScene scene) {
-        MachineScene beside = second.flatMap(Second::beside).orElse(null);
-        studio.machines(scene, beside, beside == null ? 0 : Second.offset(scene, beside));
+        Second.stand(second, studio, scene);
     }
 }

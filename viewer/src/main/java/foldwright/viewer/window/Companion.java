@@ -39,7 +39,6 @@ final class Companion {
 
     /** Puts the first machine and it into the picture. */
     void stand(Studio studio, MachineScene first) {
-        MachineScene beside = shown.flatMap(Second::beside).orElse(null);
-        studio.machines(first, beside, beside == null ? 0 : Second.offset(first, beside));
+        Second.stand(shown, studio, first);
     }
 }
