@@ -4,6 +4,7 @@ package foldwright.cli;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntBinaryOperator;
 
 /**
  * Lines of aligned columns for a terminal. Widths count code points, so that units with a middle
@@ -145,25 +146,19 @@ final class Table {
 
         /** Heads stand at the foot of their lines, beside what they are heads of. */
         private void heads(StringBuilder out) {
-            List<List<String>> pieces = new ArrayList<>();
-            for (int i = 0; i <= last; i++) {
-                pieces.add(below && i == last ? List.of("") : pieces(heads.get(i), widths[i]));
-            }
-            int high = pieces.stream().mapToInt(List::size).max().orElse(1);
-            for (int k = 0; k < high; k++) {
-                List<String> now = new ArrayList<>();
-                for (List<String> p : pieces) {
-                    int at = k - high + p.size();
-                    now.add(at < 0 ? "" : p.get(at));
-                }
-                line(out, now);
-            }
-            if (below) {
-                beside(out, heads.get(last));
-            }
+            lines(out, heads, (lines, high) -> high - lines);
         }
 
         private void row(StringBuilder out, List<String> cells) {
+            lines(out, cells, (lines, high) -> 0);
+        }
+
+        /**
+         * Cells beside each other.
+         *
+         * @param first line at which a cell of so many lines begins, of so many in all
+         */
+        private void lines(StringBuilder out, List<String> cells, IntBinaryOperator first) {
             List<List<String>> pieces = new ArrayList<>();
             for (int i = 0; i <= last; i++) {
                 pieces.add(below && i == last ? List.of("") : pieces(cells.get(i), widths[i]));
@@ -172,7 +167,8 @@ final class Table {
             for (int k = 0; k < high; k++) {
                 List<String> now = new ArrayList<>();
                 for (List<String> p : pieces) {
-                    now.add(k < p.size() ? p.get(k) : "");
+                    int at = k - first.applyAsInt(p.size(), high);
+                    now.add(at >= 0 && at < p.size() ? p.get(at) : "");
                 }
                 line(out, now);
             }

@@ -3,6 +3,7 @@ package foldwright.cli;
 
 import foldwright.machine.gantry.Gantry;
 import foldwright.machine.gantry.Moves;
+import foldwright.machine.keys.Keys;
 import foldwright.motion.Course;
 import foldwright.motion.IsoReader;
 import foldwright.motion.MotionLimits;
@@ -163,9 +164,7 @@ final class ToolpathArgument {
         String allowed =
                 String.join(
                         ", ",
-                        java.util.Arrays.stream(kind.getEnumConstants())
-                                .map(e -> e.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                                .toList());
+                        java.util.Arrays.stream(kind.getEnumConstants()).map(Keys::word).toList());
         throw new BadInput(option + " " + word + ": allowed: " + allowed);
     }
 }

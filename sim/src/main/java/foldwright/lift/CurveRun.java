@@ -102,6 +102,7 @@ final class CurveRun {
                 break;
             }
             best = mid.get();
+            // Loads along a course are no more accurate than this.
             if (Math.abs(best.footForce())
                     < 1e-7 * (Math.abs(from.footForce()) + Math.abs(to.footForce()))) {
                 break;

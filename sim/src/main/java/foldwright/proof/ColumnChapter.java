@@ -5,9 +5,9 @@ import foldwright.elements.column.CriticalLoad;
 import foldwright.elements.column.EndFixity;
 import foldwright.elements.column.RoundColumn;
 import foldwright.elements.column.Whirl;
+import foldwright.machine.keys.Keys;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Screws as columns and as whirling shafts. */
 public final class ColumnChapter implements ProofChapter {
@@ -137,7 +137,7 @@ public final class ColumnChapter implements ProofChapter {
                                 + " pages");
         for (EndFixity ends : EndFixity.values()) {
             double[] row = published[ends.ordinal()];
-            String name = ends.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            String name = Keys.word(ends);
             double theory = shaft.criticalSpeed(ends) * PER_MINUTE;
             double metric = shaft.metricTradeSpeed(ends) * PER_MINUTE;
             double inch = shaft.inchTradeSpeed(ends) * PER_MINUTE;

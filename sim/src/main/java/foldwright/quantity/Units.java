@@ -26,15 +26,20 @@ public final class Units {
      * @throws IllegalArgumentException if the text is no unit; for program texts, not for input
      */
     public static Unit of(String text) {
-        Unit known = KNOWN.get(text);
-        if (known != null) {
-            return known;
+        Unit known = read(text);
+        if (known == null) {
+            throw new IllegalArgumentException("no such unit: " + text);
         }
-        return find(text).orElseThrow(() -> new IllegalArgumentException("no such unit: " + text));
+        return known;
     }
 
     /** The unit a text names, or nothing. An empty text is the unit one. */
     public static Optional<Unit> find(String text) {
+        return Optional.ofNullable(read(text));
+    }
+
+    /** The unit a text names, or null; printing asks this all the time, without objects. */
+    private static Unit read(String text) {
         Unit known = KNOWN.get(text);
         if (known == null) {
             known = new Expression(text).read();
@@ -42,7 +47,7 @@ public final class Units {
                 KNOWN.put(text, known);
             }
         }
-        return Optional.ofNullable(known);
+        return known;
     }
 
     private static Map<String, Unit> symbols() {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.run;
 
-import java.util.Locale;
+import foldwright.machine.keys.Keys;
 import java.util.Objects;
 
 /**
@@ -44,7 +44,7 @@ public record RunEvent(Kind kind, double time, long line, String sentence) {
 
         /** The word in a file. */
         public String word() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return Keys.word(this);
         }
     }
 

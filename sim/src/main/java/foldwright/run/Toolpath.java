@@ -3,6 +3,7 @@ package foldwright.run;
 
 import foldwright.machine.gantry.Gantry;
 import foldwright.machine.gantry.Moves;
+import foldwright.machine.keys.Keys;
 import foldwright.motion.Course;
 import foldwright.motion.IsoReader;
 import foldwright.motion.MotionLimits;
@@ -33,7 +34,7 @@ public final class Toolpath {
 
         /** As a user writes it. */
         public String word() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return Keys.word(this);
         }
     }
 

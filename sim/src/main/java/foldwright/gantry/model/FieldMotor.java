@@ -21,9 +21,6 @@ final class FieldMotor {
     /** Largest torque at the commanded speed [N m]. */
     private double strength;
 
-    /** Electrical angle by which the field is before the rotor at the last evaluation [rad]. */
-    double lag;
-
     /** Torque of the field on the rotor at the last evaluation [N m]. */
     double torque;
 
@@ -64,9 +61,8 @@ final class FieldMotor {
     }
 
     /** Sets the torque for an electrical lag, adds it to the rotor and gives it. */
-    double pull(double newLag) {
-        lag = newLag;
-        double t = fma(strength, FieldSine.of(newLag), damping * (commandRate - rotor.predicted));
+    double pull(double lag) {
+        double t = fma(strength, FieldSine.of(lag), damping * (commandRate - rotor.predicted));
         torque = t;
         double size = Math.abs(t);
         peak = size > peak ? size : peak;

@@ -221,11 +221,11 @@ public final class GantryKernel {
         return Math.round(lag(axles.motors[motor]) / (2 * Math.PI));
     }
 
-    /** Largest angle of a field before its rotor at the last evaluation, electrical [rad]. */
+    /** Largest angle of a field before its rotor as it stands, electrical [rad]. */
     public double largestLag() {
         double largest = 0;
         for (FieldMotor m : axles.motors) {
-            double size = Math.abs(m.lag);
+            double size = Math.abs(lag(m));
             largest = size > largest ? size : largest;
         }
         return largest;

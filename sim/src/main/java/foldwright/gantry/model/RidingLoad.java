@@ -6,6 +6,7 @@ import foldwright.gantry.route.BeltSystem;
 import foldwright.gantry.route.Carrier;
 import foldwright.gantry.route.MotionRelation;
 import foldwright.gantry.route.Section;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -217,18 +218,20 @@ final class RidingLoad {
 
     /** All that moves with the carriage along the bridge, own masses left out [kg]. */
     double totalX() {
-        double sum = massX;
-        for (int a = 0; a < axleInertia.length; a++) {
-            sum += axleInertia[a] * relation.anglePerX(a) * relation.anglePerX(a);
-        }
-        return sum;
+        return massX + turning(relation::anglePerX);
     }
 
     /** All that moves with the bridge along the rails, own masses left out [kg]. */
     double totalY() {
-        double sum = massY;
+        return massY + turning(relation::anglePerY);
+    }
+
+    /** What turns with the axles, as mass that moves with a way [kg]. */
+    private double turning(IntToDoubleFunction anglePerWay) {
+        double sum = 0;
         for (int a = 0; a < axleInertia.length; a++) {
-            sum += axleInertia[a] * relation.anglePerY(a) * relation.anglePerY(a);
+            double turn = anglePerWay.applyAsDouble(a);
+            sum += axleInertia[a] * turn * turn;
         }
         return sum;
     }

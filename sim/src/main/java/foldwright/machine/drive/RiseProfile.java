@@ -5,7 +5,6 @@ import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import foldwright.quantity.Dimension;
-import foldwright.quantity.Printed;
 import java.util.List;
 
 /**
@@ -29,18 +28,10 @@ public record RiseProfile(
     public RiseProfile {
         Keys.check(RiseProfile.class, points, acceleration);
         points = List.copyOf(points);
-        for (int i = 1; i < points.size(); i++) {
-            if (points.get(i).height() <= points.get(i - 1).height()) {
-                throw new IllegalArgumentException(
-                        "RiseProfile: points["
-                                + i
-                                + "] at "
-                                + Printed.given(Dimension.LENGTH, points.get(i).height())
-                                + "; allowed: above points["
-                                + (i - 1)
-                                + "], "
-                                + Printed.given(Dimension.LENGTH, points.get(i - 1).height()));
-            }
-        }
+        Keys.checkRising(
+                RiseProfile.class,
+                "points",
+                Dimension.LENGTH,
+                points.stream().mapToDouble(p -> p.height()).toArray());
     }
 }

@@ -117,7 +117,7 @@ public final class KeyTables {
             StringBuilder words = new StringBuilder();
             for (Object constant : key.type().getEnumConstants()) {
                 words.append(words.length() == 0 ? "" : ", ");
-                words.append('`').append(Words.word((Enum<?>) constant)).append('`');
+                words.append('`').append(Keys.word((Enum<?>) constant)).append('`');
             }
             return words.toString();
         } else if (key.names() != NameTable.NONE) {

@@ -103,7 +103,7 @@ public final class MachineSchema {
             ObjectNode schema = mapper.createObjectNode();
             ArrayNode words = schema.putArray("enum");
             for (Object constant : type.getEnumConstants()) {
-                words.add(Words.word((Enum<?>) constant));
+                words.add(Keys.word((Enum<?>) constant));
             }
             return schema;
         }

@@ -2,6 +2,7 @@
 package foldwright.machine.file;
 
 import foldwright.machine.keys.KeyOf;
+import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.NameTable;
 import foldwright.machine.keys.Range;
 import foldwright.quantity.Dimension;
@@ -156,7 +157,7 @@ final class Scalars {
     Optional<Object> word(Node node, String path, Class<?> type) {
         List<String> words = new ArrayList<>();
         for (Object constant : type.getEnumConstants()) {
-            words.add(Words.word((Enum<?>) constant));
+            words.add(Keys.word((Enum<?>) constant));
         }
         if (!(node instanceof Node.Text text)) {
             String allowed = String.join(", ", words);

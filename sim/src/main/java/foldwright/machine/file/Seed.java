@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.machine.file;
 
+import foldwright.machine.keys.Keys;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -34,7 +35,7 @@ public enum Seed {
 
     /** Its name as a person writes it, e.g. {@code one-stage}. */
     public String word() {
-        return Words.word(this);
+        return Keys.word(this);
     }
 
     /** The seed of that name. */

@@ -34,11 +34,6 @@ final class Words {
         return end < text.length() ? out.append('…').toString() : out.toString();
     }
 
-    /** An enum constant as it stands in a file. */
-    static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
     /** The known word nearest to a text, if it is near enough to be meant. */
     static Optional<String> nearest(String text, Collection<String> known) {
         String wanted = fold(text);

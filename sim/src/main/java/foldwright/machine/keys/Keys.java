@@ -2,10 +2,12 @@
 package foldwright.machine.keys;
 
 import foldwright.quantity.Dimension;
+import foldwright.quantity.Printed;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -47,6 +49,37 @@ public final class Keys {
             Objects.requireNonNull(values[i], key.name());
             checkOne(type, key, values[i]);
         }
+    }
+
+    /**
+     * Checks that values of a list rise.
+     *
+     * @param list name of the list
+     * @param dimension of the values [SI]
+     * @throws IllegalArgumentException naming record, place in the list, value and what is allowed
+     */
+    public static void checkRising(
+            Class<? extends Record> type, String list, Dimension dimension, double... values) {
+        for (int i = 1; i < values.length; i++) {
+            if (values[i] <= values[i - 1]) {
+                throw new IllegalArgumentException(
+                        String.format(
+                                Locale.ROOT,
+                                "%s: %s[%d] at %s; allowed: above %s[%d], %s",
+                                type.getSimpleName(),
+                                list,
+                                i,
+                                Printed.given(dimension, values[i]),
+                                list,
+                                i - 1,
+                                Printed.given(dimension, values[i - 1])));
+            }
+        }
+    }
+
+    /** An enum constant as it stands in a file. */
+    public static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static void checkOne(Class<?> type, KeyOf key, Object value) {

@@ -6,7 +6,6 @@ import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -26,9 +25,10 @@ public record Pins(
         Set<PinPlace> places = EnumSet.noneOf(PinPlace.class);
         for (SpecialPin pin : special) {
             if (!places.add(pin.place())) {
-                String place = pin.place().name().toLowerCase(Locale.ROOT).replace('_', '-');
                 throw new IllegalArgumentException(
-                        "Pins: two special pins at " + place + "; allowed: one for each place");
+                        "Pins: two special pins at "
+                                + Keys.word(pin.place())
+                                + "; allowed: one for each place");
             }
         }
     }

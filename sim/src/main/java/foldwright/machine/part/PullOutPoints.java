@@ -5,7 +5,6 @@ import foldwright.machine.keys.Key;
 import foldwright.machine.keys.Keys;
 import foldwright.machine.keys.Kind;
 import foldwright.quantity.Dimension;
-import foldwright.quantity.Printed;
 import java.util.List;
 
 /**
@@ -26,19 +25,10 @@ public record PullOutPoints(
     public PullOutPoints {
         Keys.check(PullOutPoints.class, points);
         points = List.copyOf(points);
-        for (int i = 1; i < points.size(); i++) {
-            if (points.get(i).speed() <= points.get(i - 1).speed()) {
-                throw new IllegalArgumentException(
-                        "PullOutPoints: points["
-                                + i
-                                + "] at "
-                                + Printed.given(Dimension.ROTATION_SPEED, points.get(i).speed())
-                                + "; allowed: above points["
-                                + (i - 1)
-                                + "], "
-                                + Printed.given(
-                                        Dimension.ROTATION_SPEED, points.get(i - 1).speed()));
-            }
-        }
+        Keys.checkRising(
+                PullOutPoints.class,
+                "points",
+                Dimension.ROTATION_SPEED,
+                points.stream().mapToDouble(p -> p.speed()).toArray());
     }
 }
