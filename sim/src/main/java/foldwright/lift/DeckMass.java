@@ -2,13 +2,14 @@
 package foldwright.lift;
 
 import foldwright.machine.Machine;
-import foldwright.machine.gantry.Gantry;
 import foldwright.machine.linkage.Lift;
 import foldwright.machine.part.Point;
 import foldwright.machine.part.PointMass;
 import foldwright.mechanics.body.Inertia;
 import foldwright.mechanics.body.MassProperties;
 import foldwright.mechanics.body.Vec3;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Mass, centre and inertia of the deck with all it carries, in its frame.
@@ -20,23 +21,36 @@ import foldwright.mechanics.body.Vec3;
 final class DeckMass {
     private DeckMass() {}
 
-    static MassProperties of(Machine machine) {
+    /**
+     * Something with weight on the deck.
+     *
+     * @param name as the machine file calls it
+     * @param mass [kg]
+     * @param at its centre of mass in the deck frame
+     */
+    record Part(String name, double mass, Vec3 at) {}
+
+    /** All that the deck carries and itself, in the order of the file. */
+    static List<Part> parts(Machine machine) {
         Vec3 middle = middle(machine.lift());
+        List<Part> parts = new ArrayList<>();
+        for (PointMass p : machine.deck().masses()) {
+            parts.add(new Part(p.name(), p.mass(), p.at().map(DeckMass::vector).orElse(middle)));
+        }
+        machine.gantryOnDeck()
+                .map(g -> new Part("gantry", g.movingMass(), vector(g.stand().origin())))
+                .ifPresent(parts::add);
+        return parts;
+    }
+
+    static MassProperties of(Machine machine) {
         double mass = 0;
         Vec3 moment = Vec3.ZERO;
         Inertia spread = Inertia.ZERO;
-        for (PointMass part : machine.deck().masses()) {
-            Vec3 at = part.at().map(DeckMass::vector).orElse(middle);
+        for (Part part : parts(machine)) {
             mass += part.mass();
-            moment = moment.plus(at.times(part.mass()));
-            spread = spread.plus(Inertia.ofPoint(part.mass(), at));
-        }
-        if (machine.gantryOnDeck().isPresent()) {
-            Gantry gantry = machine.gantryOnDeck().get();
-            Vec3 at = vector(gantry.stand().origin());
-            mass += gantry.movingMass();
-            moment = moment.plus(at.times(gantry.movingMass()));
-            spread = spread.plus(Inertia.ofPoint(gantry.movingMass(), at));
+            moment = moment.plus(part.at().times(part.mass()));
+            spread = spread.plus(Inertia.ofPoint(part.mass(), part.at()));
         }
         if (!(mass > 0)) {
             throw new IllegalArgumentException("the deck carries no mass at all");

@@ -135,6 +135,18 @@ public final class LiftSolver {
     }
 
     /**
+     * What pins and arms carry at a height, by cause; empty if the lift is locked there.
+     *
+     * @param height pivot height [m]
+     */
+    public Optional<PartShares> shares(double height, Direction way) {
+        MovingBalance b = run.passing(height, way);
+        return b.outcome() == MovingBalance.Outcome.BALANCED
+                ? Optional.of(ShareSolver.of(model, b.balance(), height, way))
+                : Optional.empty();
+    }
+
+    /**
      * Where everything is and what it carries at a height.
      *
      * @param height pivot height [m]; moved into the travel if it lies outside

@@ -112,7 +112,7 @@ class LiftStaticsTest {
         return Math.hypot(e.load(pin.joint(), Freedom.TX), e.load(pin.joint(), Freedom.TY));
     }
 
-    private static double[] planeForce(PlanePinSolution plane, PinPart pin) {
+    static double[] planeForce(PlanePinSolution plane, PinPart pin) {
         return switch (pin.place()) {
             case BASE_FIXED -> plane.leftFoot();
             case BASE_SLIDER -> plane.rightFoot();

@@ -192,12 +192,17 @@ final class Sketch {
 
     /** Four upright springs of that rate [N/m] with 6 mm more room than the deck pins are high. */
     void liftingCoils(double rate) {
+        liftingCoils(rate, .115);
+    }
+
+    /** The same with another free length [m]. */
+    void liftingCoils(double rate, double free) {
         springs.add(
                 new HelperSpring(
                         "lifting coils",
                         new RatedCoil(
                                 rate,
-                                .115,
+                                free,
                                 .028,
                                 OptionalDouble.of(.0016),
                                 OptionalDouble.of(.030),
