@@ -10,8 +10,8 @@ import static foldwright.lift.HandSum.number;
 /**
  * Hand sums of one lead screw: torque up and down, holding, and the motor behind a belt.
  *
- * <p>Symbols: F axial force, d2 pitch diameter, l lead, λ lead angle, tan λ = l/(π d2), μ friction
- * of the thread, α half flank angle, φ' = atan(μ/cos α).
+ * <p>Symbols: P axial force of one screw, d2 pitch diameter, l lead, λ lead angle, tan λ = l/(π
+ * d2), μ friction of the thread, α half flank angle, φ' = atan(μ/cos α).
  */
 public final class HandDrive {
     private static final String SOURCE =
@@ -51,13 +51,13 @@ public final class HandDrive {
         return Math.atan(friction / Math.cos(halfFlank));
     }
 
-    /** T = F d2/2 tan(λ + φ'): torque that moves the nut against the force [N·m]. */
+    /** T = P d2/2 tan(λ + φ'): torque that moves the nut against the force [N·m]. */
     public HandSum raiseTorque(double force, double friction) {
         double angle = leadAngle() + frictionAngle(friction);
         double value = force * pitchDiameter / 2 * Math.tan(angle);
         return new HandSum(
                 "Screw torque against the load",
-                "T = F d2/2 tan(λ + φ')",
+                "T = P d2/2 tan(λ + φ')",
                 newton(force)
                         + " × "
                         + mm(pitchDiameter)
@@ -72,13 +72,13 @@ public final class HandDrive {
                 SOURCE);
     }
 
-    /** T = F d2/2 tan(φ' - λ): torque that lets the nut move with the force [N·m]. */
+    /** T = P d2/2 tan(φ' - λ): torque that lets the nut move with the force [N·m]. */
     public HandSum lowerTorque(double force, double friction) {
         double angle = frictionAngle(friction) - leadAngle();
         double value = force * pitchDiameter / 2 * Math.tan(angle);
         return new HandSum(
                 "Screw torque with the load",
-                "T = F d2/2 tan(φ' - λ)",
+                "T = P d2/2 tan(φ' - λ)",
                 newton(force)
                         + " × "
                         + mm(pitchDiameter)
@@ -125,23 +125,90 @@ public final class HandDrive {
     }
 
     /**
-     * Tm = T/(i η): motor torque behind a reducing belt [N·m].
+     * P = F f/n: what one of n equal screws pushes [N].
      *
-     * @param screwTorque sum over the screws this motor turns [N·m]
+     * @param foot F, force at the feet without friction [N]
+     * @param factor f of the pins [1]
+     * @param screws n
+     */
+    public static HandSum axialForce(double foot, double factor, int screws) {
+        double value = foot * factor / screws;
+        boolean one = screws == 1;
+        return new HandSum(
+                one ? "Force of the screw" : "Force of one of " + screws + " screws",
+                one ? "P = F factor" : "P = F factor/" + screws,
+                newton(foot) + " × " + number(factor) + (one ? "" : "/" + screws),
+                value,
+                newton(value),
+                "Screws share alike; slider guides left out.",
+                "");
+    }
+
+    /**
+     * T_c = P μ_c d_c/2: what the collar of one screw takes [N·m].
+     *
+     * @param force P [N]
+     * @param friction μ_c [1]
+     * @param diameter d_c, mean diameter of the collar [m]
+     */
+    public static HandSum collarTorque(double force, double friction, double diameter) {
+        double value = force * friction * diameter / 2;
+        return new HandSum(
+                "Torque of the collar",
+                "T_c = P μ_c d_c/2",
+                newton(force) + " × " + number(friction) + " × " + mm(diameter) + "/2",
+                value,
+                newtonMetre(value),
+                "Rubbing on the mean diameter.",
+                SOURCE);
+    }
+
+    /**
+     * A reducing belt between source and screw.
+     *
      * @param reduction i, motor turns a screw turn [1]
      * @param efficiency η of the belt stage [1]
      */
-    public static HandSum motorTorque(double screwTorque, double reduction, double efficiency) {
-        double value = screwTorque / (reduction * efficiency);
+    public record Belt(double reduction, double efficiency) {
+        /** Screws turned directly. */
+        public static final Belt NONE = new Belt(1, 1);
+    }
+
+    /**
+     * What one screw takes.
+     *
+     * @param thread T [N·m]
+     * @param collar T_c, zero where it is left out [N·m]
+     */
+    public record ScrewTorque(double thread, double collar) {
+        private String worked() {
+            return collar > 0
+                    ? "(" + newtonMetre(thread) + " + " + newtonMetre(collar) + ")"
+                    : newtonMetre(thread);
+        }
+    }
+
+    /**
+     * T_m = k (T + T_c)/(i η): torque of one motor or crank [N·m].
+     *
+     * @param title e.g. "Motor torque"
+     * @param screws k that it turns
+     */
+    public static HandSum sourceTorque(String title, int screws, ScrewTorque screw, Belt belt) {
+        double value =
+                screws * (screw.thread() + screw.collar()) / (belt.reduction() * belt.efficiency());
+        boolean direct = belt.equals(Belt.NONE);
+        String geared =
+                direct
+                        ? ""
+                        : "/(" + number(belt.reduction()) + " × " + number(belt.efficiency()) + ")";
         return new HandSum(
-                "Motor torque",
-                "Tm = T/(i η)",
-                newtonMetre(screwTorque)
-                        + "/("
-                        + number(reduction)
-                        + " × "
-                        + number(efficiency)
-                        + ")",
+                title,
+                "T_m = "
+                        + (screws == 1 ? "" : screws + " ")
+                        + (screw.collar() > 0 ? "(T + T_c)" : "T")
+                        + (direct ? "" : "/(i η)"),
+                (screws == 1 ? "" : screws + " × ") + screw.worked() + geared,
                 value,
                 newtonMetre(value),
                 "Steady turning; speeding the rotor up comes on top.",

@@ -18,7 +18,8 @@ import java.util.Objects;
  * @param value the result [SI]
  * @param shown the result as printed, with its unit
  * @param validity what it leaves out and where it may be used
- * @param source author, title, year, page or equation; or "own derivation"
+ * @param source author, title, year, page or equation; or "own derivation"; empty where none is
+ *     needed
  */
 public record HandSum(
         String title,

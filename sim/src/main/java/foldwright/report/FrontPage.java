@@ -121,13 +121,18 @@ final class FrontPage {
         double head = Math.max(HeightFigure.HEAD, over);
         double foot = Math.max(HeightFigure.FOOT, scale * (e.flat() + e.base().pinHeight()) + 30);
         double height = head + plot + foot;
-        out.open("figure.plate");
+        out.open(large() ? "figure.plate.front.large" : "figure.plate.front");
         SvgSurface machine = new SvgSurface(palette, HALF, height, "e");
         double pins = height - foot + scale * e.flat();
         new ElevationDrawing(machine, e, scale, 7 + scale * overhang, pins).draw();
         out.raw(machine.inline("side view to scale, flat and open"));
         plotted().flatMap(Check::heightPlot).ifPresent(p -> curve(p, height, head, foot));
         out.close("figure");
+    }
+
+    /** Few changes below leave room for a larger plate on paper. */
+    private boolean large() {
+        return assessment.headline().speaker().map(c -> c.remedies().size()).orElse(0) < 5;
     }
 
     private void curve(HeightPlot plot, double height, double head, double foot) {
@@ -160,7 +165,7 @@ final class FrontPage {
             out.leaf("td.n.margin", Numerals.margin(o.margin())).leaf("td.w", o.worst().text());
         } else {
             out.leaf("td.n.is", "").leaf("td.n.allowed", "").leaf("td.n.margin", "");
-            out.leaf("td.w", "not computed for this machine");
+            out.leaf("td.w", answer.question().needs());
         }
         out.close("tr");
     }

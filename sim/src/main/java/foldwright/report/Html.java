@@ -33,7 +33,7 @@ final class Html {
     }
 
     Html text(String text) {
-        out.append(SvgSurface.escape(text));
+        out.append(SvgSurface.escape(Sums.bound(text)));
         return this;
     }
 

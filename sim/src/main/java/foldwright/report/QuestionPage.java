@@ -10,6 +10,7 @@ import foldwright.report.plot.DirectionRose;
 import foldwright.report.plot.HeightFigure;
 import foldwright.report.plot.Scales;
 import foldwright.report.plot.SignedChart;
+import foldwright.study.Amount;
 import foldwright.study.Answer;
 import foldwright.study.AreaPlot;
 import foldwright.study.Check;
@@ -22,7 +23,7 @@ import foldwright.study.Share;
 import foldwright.study.Shown;
 import foldwright.study.SignedCurve;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,6 +32,11 @@ import java.util.Optional;
 final class QuestionPage {
     private static final double FIGURE = 330;
     private static final double HEIGHT = 380;
+
+    /** Height of a curve that changes little along its way. */
+    private static final double LOW = 270;
+
+    private static final double ROUND = 340;
 
     private final Html out;
     private final Palette palette;
@@ -92,16 +98,34 @@ final class QuestionPage {
     }
 
     private void check(Check c) {
-        out.open("article").open("h2").mark(c.verdict()).text(c.title()).close("h2");
-        out.leaf("p", c.finding());
         boolean split = c.heightPlot().map(p -> !p.layers().isEmpty()).orElse(false);
+        out.open(split ? "article.long" : "article")
+                .open("h2")
+                .mark(c.verdict())
+                .text(c.title())
+                .close("h2");
+        out.leaf("p", c.finding());
         if (split) {
             budget(c, c.heightPlot().get());
+            grounds(c);
+            if (onFrontPage.filter(c::equals).isEmpty()) {
+                HandCards.wide(out, c);
+            }
+            out.close("article");
+            return;
         }
         out.open("section.two").open("div");
-        if (!split) {
-            c.plot().ifPresent(this::figure);
+        c.plot().ifPresent(this::figure);
+        grounds(c);
+        out.close("div");
+        if (onFrontPage.filter(c::equals).isEmpty()) {
+            HandCards.card(out, c);
         }
+        out.close("section", "article");
+    }
+
+    /** What would change it, and what the check leaves out. */
+    private void grounds(Check c) {
         if (onFrontPage.filter(c::equals).isPresent()) {
             out.leaf("p.limit", "What would change it, and the sum by hand: first page.");
         } else if (!c.remedies().isEmpty()) {
@@ -109,11 +133,6 @@ final class QuestionPage {
             FrontPage.bars(out, palette, c.outcome(), c.remedies(), prefix());
         }
         c.grounds().limits().forEach(l -> out.leaf("p.limit", l));
-        out.close("div");
-        if (onFrontPage.filter(c::equals).isEmpty()) {
-            HandCards.card(out, c);
-        }
-        out.close("section", "article");
     }
 
     private String prefix() {
@@ -124,12 +143,12 @@ final class QuestionPage {
         if (plot instanceof HeightPlot height) {
             figure(height);
         } else if (plot instanceof SignedCurve curve) {
-            SvgSurface on = new SvgSurface(palette, FIGURE, HEIGHT, prefix());
-            SignedChart.draw(on, new Box(0, 0, FIGURE, HEIGHT), curve, Shown.MILLIMETRE);
+            SvgSurface on = new SvgSurface(palette, FIGURE, LOW, prefix());
+            SignedChart.draw(on, new Box(0, 0, FIGURE, LOW), curve, Shown.MILLIMETRE);
             out.raw(on.inline(curve.caption().title() + ", " + curve.caption().subtitle()));
         } else if (plot instanceof DirectionPlot rose) {
-            SvgSurface on = new SvgSurface(palette, FIGURE, HEIGHT, prefix());
-            DirectionRose.draw(on, new Box(0, 0, FIGURE, HEIGHT), rose);
+            SvgSurface on = new SvgSurface(palette, FIGURE, ROUND, prefix());
+            DirectionRose.draw(on, new Box(0, 0, FIGURE, ROUND), rose);
             out.raw(on.inline(rose.caption().title() + ", " + rose.caption().subtitle()));
         } else if (plot instanceof AreaPlot area) {
             SvgSurface on = new SvgSurface(palette, FIGURE, HEIGHT, prefix());
@@ -149,7 +168,7 @@ final class QuestionPage {
         figure(plot);
         out.close("div").open("div.budget");
         stack(plot);
-        shares(c);
+        shares(c, plot);
         out.close("div", "figure");
     }
 
@@ -168,11 +187,22 @@ final class QuestionPage {
         out.raw(on.inline("the same split by cause"));
     }
 
-    private void shares(Check c) {
+    /** Every cause that is drawn, also one that adds nothing at the worst height. */
+    private static List<Share> drawn(Check c, HeightPlot plot) {
+        List<Share> shares = new ArrayList<>(c.grounds().shares());
+        for (HeightPlot.Layer layer : plot.layers()) {
+            if (shares.stream().noneMatch(s -> s.cause() == layer.cause())) {
+                shares.add(new Share(layer.cause(), Amount.of(0, plot.caption().unit())));
+            }
+        }
+        shares.sort(Comparator.comparing(Share::cause).reversed());
+        return shares;
+    }
+
+    private void shares(Check c, HeightPlot plot) {
         out.open("table.shares").open("caption");
         out.text(c.outcome().worst().text()).close("caption").open("tbody");
-        List<Share> shares = new ArrayList<>(c.grounds().shares());
-        Collections.reverse(shares);
+        List<Share> shares = drawn(c, plot);
         for (Share s : shares) {
             String hex = palette.cause(s.cause()).hex();
             out.open("tr").open("td");

@@ -8,11 +8,24 @@ import java.util.regex.Pattern;
  */
 final class Sums {
     private static final Pattern UNIT =
-            Pattern.compile("(\\d) (mm|N|N·m|N/mm|J|MPa|kg|m/s|rev|%|s)(?![\\w²])");
+            Pattern.compile(
+                    "(\\d) (mm|m|N|N·m|N·m/rad|N/mm|J|W|Hz|MPa|GPa|kg|kg/m³|mm/s|m/s|m/s²|mrad|rev|rev/s|%|s)(?![\\w²³/·])");
+
+    private static final Pattern PAIR = Pattern.compile("(\\d)-(\\d)");
 
     private Sums() {}
 
     static String set(String text) {
-        return UNIT.matcher(text).replaceAll("$1\u00a0$2").replace(" - ", " \u2212 ");
+        return bound(text).replace(" - ", " \u2212 ");
+    }
+
+    /** Prose in which no line ends between a number and its unit. */
+    static String bound(String text) {
+        return UNIT.matcher(text).replaceAll("$1\u00a0$2");
+    }
+
+    /** A source in which no line ends within a pair of numbers such as 10-5. */
+    static String source(String text) {
+        return PAIR.matcher(bound(text)).replaceAll("$1-\u2060$2");
     }
 }

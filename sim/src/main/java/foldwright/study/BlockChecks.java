@@ -75,11 +75,7 @@ final class BlockChecks {
         }
         ToDoubleFunction<GantryState> size = s -> load.applyAsDouble(s.blocks());
         GantrySweep.Worst worst = sweep.worst(gantry.moves().acceleration(), size);
-        Place place =
-                Place.anywhere(
-                        worst.way().words()
-                                + ", carriage at "
-                                + Numerals.with(worst.place(), Shown.MILLIMETRE));
+        Place place = Place.anywhere(worst.words());
         return Optional.of(
                 new Loaded(
                         kind,

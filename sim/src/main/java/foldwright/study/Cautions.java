@@ -73,13 +73,25 @@ final class Cautions {
         double offset = bed + m.deck().undersideBelowPins();
         double finger = FINGER + offset;
         double hand = HAND + offset;
+        double flat = Bench.flat(m);
+        double top = Bench.top(m);
         String words =
-                "Under the deck there is less than 25\u00a0mm below "
-                        + mm(finger)
-                        + " and less than 100\u00a0mm, the gap for a hand, below "
-                        + mm(hand)
-                        + " of deck pin height.";
+                hand <= flat
+                        ? "Under the deck the gap stays over 100\u00a0mm, which a hand needs."
+                        : "Under the deck the gap is less than 100\u00a0mm, which a hand needs, "
+                                + below(hand, top)
+                                + (finger <= flat
+                                        ? "."
+                                        : ", and less than 25\u00a0mm, which a finger needs, "
+                                                + below(finger, top)
+                                                + ".");
         return new Caution("Hand under the deck", words, GAPS);
+    }
+
+    private static String below(double height, double top) {
+        return height < top
+                ? "below " + mm(height) + " of deck pin height"
+                : "over the whole travel";
     }
 
     /** Energy the springs give from flat to top: their share of the foot force over foot travel. */
@@ -123,9 +135,9 @@ final class Cautions {
                         + work(curve.raising(), Cause.ARMS)
                         + work(curve.raising(), Cause.SPRINGS);
         String words =
-                "Standing open it holds "
+                "Fully open, the raised weight less what the springs carry stores "
                         + Numerals.with(energy, Shown.JOULE)
-                        + ", weight less springs. A stripped nut, a broken belt or a pulled pin lets"
+                        + ". A stripped nut, a broken belt or a pulled pin lets"
                         + " go of it: prop the deck before working under it.";
         if (runDown.isPresent()) {
             words +=

@@ -17,9 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/**
- * Shear stress and bowing out of compression springs, cylindrical and conical, in any direction.
- */
+/** Shear stress and buckling of compression springs, cylindrical and conical, in any direction. */
 final class CoilStrength {
     private static final String SHEAR_SOURCE =
             "Budynas, Nisbett, Shigley's Mechanical Engineering Design, 9th ed., Eqs. 10-5, 10-7"
@@ -90,13 +88,13 @@ final class CoilStrength {
                         spring.place());
         String finding =
                 spring.where()
-                        + " each of "
+                        + " each spring of the "
                         + spring.name()
                         + " pushes with "
                         + spring.load()
-                        + ", which strains its wire ("
+                        + "; its wire ("
                         + w.grade().name()
-                        + ") with "
+                        + ") then bears a shear stress of "
                         + outcome.required().text()
                         + "."
                         + closed();
@@ -104,14 +102,15 @@ final class CoilStrength {
         HandCard card =
                 Hand.card(
                         "shear stress of the wire",
-                        "τ = K 8 F D/(π d^3), K = (4C+2)/(4C-3)",
-                        "D = "
+                        "τ = K 8 F D/(π d^3), K = (4C + 2)/(4C - 3), C = D/d",
+                        Numerals.number(CoilStress.bergstraesser(index))
+                                + " × 8 × "
+                                + spring.load()
+                                + " × "
                                 + Numerals.with(w.coil(), Shown.MILLIMETRE)
-                                + ", d = "
+                                + "/(π × ("
                                 + Numerals.with(w.wire(), Shown.MILLIMETRE)
-                                + ", K = "
-                                + Numerals.number(CoilStress.bergstraesser(index))
-                                + ": "
+                                + ")³) = "
                                 + outcome.required().text(),
                         isCone() ? CONE_SOURCE + ". " + SHEAR_SOURCE : SHEAR_SOURCE);
         return spring.check(
@@ -147,17 +146,18 @@ final class CoilStrength {
             out.add(
                     "The spring index D/d is "
                             + Numerals.number(index)
-                            + "; makers wind from 4 to 12, and the factor is sure there.");
+                            + "; springs are usually wound with 4 to 12, where the factor K is well"
+                            + " tried.");
         }
         if (stroke.spring().guideDiameter().isPresent()) {
-            out.add("Bowing out is not judged: the springs are guided.");
+            out.add("Buckling is not judged: the springs are guided.");
         } else if (isCone()) {
-            out.add("Bowing out is not judged: the formula at hand is for cylinders.");
+            out.add("Buckling is not judged: the formula at hand is for cylinders.");
         }
         return out;
     }
 
-    /** Bowing out between flat seats, or between eyes; nothing where a rod or sleeve guides. */
+    /** Buckling between flat seats, or between eyes; nothing where a rod or sleeve guides. */
     private Optional<Check> bow(Wire w) {
         if (isCone() || stroke.spring().guideDiameter().isPresent()) {
             return Optional.empty();
@@ -176,10 +176,11 @@ final class CoilStrength {
                         SpringStrength.OWN_LIMIT,
                         spring.place());
         String finding =
-                spring.name()
+                "the "
+                        + spring.name()
                         + " are squeezed by "
                         + outcome.required().text()
-                        + " and bow out from "
+                        + " and buckle from "
                         + outcome.available().text()
                         + (eyes
                                 ? " on between two eyes; guide them on a rod or in a tube."
@@ -187,7 +188,7 @@ final class CoilStrength {
         double free = stroke.law().freeCoordinate();
         HandCard card =
                 Hand.card(
-                        "squeeze at which it bows out",
+                        "squeeze at which it buckles",
                         eyes ? "slender: L0/D above 2.63" : "slender: L0/D above 2.63/0.5",
                         "L0/D = "
                                 + Numerals.number(free / w.coil())
@@ -199,14 +200,14 @@ final class CoilStrength {
                 spring.check(
                         Question.ORDER,
                         "survive.bow",
-                        "Springs bowing out: " + spring.name(),
+                        "Springs buckling: " + spring.name(),
                         finding,
                         outcome,
                         card,
                         List.of("Seats are taken as square to the spring over the whole travel.")));
     }
 
-    /** Coils matter to the rate only, which bowing out does not ask for. */
+    /** Coils matter to the rate only, which buckling does not ask for. */
     private CylindricalSpring cylinder(Wire w) {
         return new CylindricalSpring(
                 w.wire(),

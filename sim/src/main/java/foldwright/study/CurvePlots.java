@@ -32,7 +32,10 @@ public final class CurvePlots {
             beside.add(new HeightPlot.Beside("lowering", torque, Series.of()));
         }
         HeightPlot.Caption caption =
-                new HeightPlot.Caption("Torque at the motor", drive(machine), Shown.NEWTON_METRE);
+                new HeightPlot.Caption(
+                        "Torque at " + SourceWords.of(machine).where(),
+                        drive(machine),
+                        Shown.NEWTON_METRE);
         return Optional.of(
                 new HeightPlot(
                         caption,
@@ -40,7 +43,7 @@ public final class CurvePlots {
                         of(curve.raising(), p -> p.motor().needed()),
                         Optional.of(
                                 new HeightPlot.Limit(
-                                        "motor gives",
+                                        SourceWords.of(machine).giver() + " gives",
                                         of(curve.raising(), p -> p.motor().available()),
                                         machine.limits().motorMargin())),
                         of(curve.raising(), CurvePoint::margin),

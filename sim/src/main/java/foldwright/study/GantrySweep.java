@@ -19,6 +19,9 @@ import java.util.function.ToDoubleFunction;
 public final class GantrySweep {
     private static final int PLACES = 7;
 
+    /** Sizes that differ by less are the same to rounding. */
+    private static final double LARGER = 1 + 1e-9;
+
     private final GantryModel model;
     private final Statics statics;
 
@@ -26,11 +29,11 @@ public final class GantrySweep {
     private final double high;
     private final double y;
 
-    private final List<Seen> seen = new ArrayList<>();
+    private final List<List<Seen>> seen = new ArrayList<>();
     private double seenAt = Double.NaN;
 
     /** A settled state, how and where. */
-    private record Seen(Way way, double place, GantryState state) {}
+    private record Seen(Way way, double acceleration, double place, GantryState state) {}
 
     /** A sweep over the gantry of a machine file. */
     public GantrySweep(Gantry gantry) {
@@ -69,11 +72,29 @@ public final class GantrySweep {
      * The worst found.
      *
      * @param size of what was asked for [SI]
+     * @param least the smallest it gets along the bridge under the same acceleration [SI]
      * @param way how it is accelerated there
+     * @param acceleration the same with its sign [m/s²]
      * @param place of the carriage along the bridge [m]
      * @param state there
      */
-    public record Worst(double size, Way way, double place, GantryState state) {}
+    public record Worst(
+            double size,
+            double least,
+            Way way,
+            double acceleration,
+            double place,
+            GantryState state) {
+        private static final double SAME = 0.999;
+
+        /** Where that is, as part of a sentence. */
+        public String words() {
+            return way.words()
+                    + (least > SAME * size
+                            ? ", wherever the carriage stands"
+                            : ", carriage at " + Numerals.with(place, Shown.MILLIMETRE));
+        }
+    }
 
     /** The model that is swept. */
     public GantryModel model() {
@@ -103,31 +124,54 @@ public final class GantrySweep {
         return statics.settle(place, y, load);
     }
 
-    /** The place and way, of both signs, at which a size is largest. */
+    /** The place and way, of both signs, at which a size is largest; the first among equals. */
     public Worst worst(double acceleration, ToDoubleFunction<GantryState> size) {
         Worst worst = null;
-        for (Seen s : seen(acceleration)) {
-            double here = Math.abs(size.applyAsDouble(s.state()));
-            if (worst == null || here > worst.size()) {
-                worst = new Worst(here, s.way(), s.place(), s.state());
-            }
+        for (List<Seen> row : rows(acceleration)) {
+            Worst here = along(row, size);
+            worst = worst == null || here.size() > LARGER * worst.size() ? here : worst;
         }
         return worst;
     }
 
-    /** All states under an acceleration; kept, since several sizes are asked of them. */
-    private List<Seen> seen(double acceleration) {
+    /** The place along the bridge at which a size is largest under one acceleration. */
+    private static Worst along(List<Seen> row, ToDoubleFunction<GantryState> size) {
+        double most = -1;
+        double least = Double.POSITIVE_INFINITY;
+        Seen worst = null;
+        for (Seen s : row) {
+            double here = Math.abs(size.applyAsDouble(s.state()));
+            least = Math.min(least, here);
+            if (worst == null || here > LARGER * most) {
+                most = here;
+                worst = s;
+            }
+        }
+        return new Worst(
+                most, least, worst.way(), worst.acceleration(), worst.place(), worst.state());
+    }
+
+    /**
+     * All states under an acceleration, a row along the bridge for each way and sign; kept, since
+     * several sizes are asked of them.
+     */
+    private List<List<Seen>> rows(double acceleration) {
         if (acceleration != seenAt) {
             seen.clear();
             for (Way way : Way.values()) {
-                for (double place : places()) {
-                    for (int sign = -1; sign <= 1; sign += 2) {
-                        seen.add(new Seen(way, place, at(place, way, sign * acceleration)));
-                    }
-                }
+                seen.add(row(way, -acceleration));
+                seen.add(row(way, acceleration));
             }
             seenAt = acceleration;
         }
         return seen;
+    }
+
+    private List<Seen> row(Way way, double acceleration) {
+        List<Seen> row = new ArrayList<>();
+        for (double place : places()) {
+            row.add(new Seen(way, acceleration, place, at(place, way, acceleration)));
+        }
+        return row;
     }
 }

@@ -17,7 +17,9 @@ final class Hand {
         Set<String> sources = new LinkedHashSet<>();
         for (HandSum s : sums) {
             steps.add(new HandCard.Step(s.title(), s.formula(), s.worked()));
-            sources.add(s.source());
+            if (!s.source().isEmpty()) {
+                sources.add(s.source());
+            }
         }
         return new HandCard(steps, String.join("; ", sources));
     }

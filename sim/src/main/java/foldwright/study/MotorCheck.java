@@ -6,13 +6,8 @@ import foldwright.lift.CurvePoint;
 import foldwright.lift.Direction;
 import foldwright.lift.Finding;
 import foldwright.lift.ForceCurve;
-import foldwright.lift.HandDrive;
-import foldwright.lift.HandLinkage;
-import foldwright.lift.HandSum;
 import foldwright.machine.Machine;
-import foldwright.machine.drive.BeltReduction;
-import foldwright.machine.drive.ScrewThread;
-import foldwright.machine.linkage.PinPlace;
+import foldwright.machine.drive.HandCrank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -86,18 +81,21 @@ final class MotorCheck {
 
     Check check() {
         Outcome outcome = outcome();
-        Check.Text text = new Check.Text("Motor torque", finding(outcome));
+        Check.Text text = new Check.Text(SourceWords.of(machine).torque(), finding(outcome));
         Optional<CurvePoint> worst = curve.worst();
         Grounds grounds =
                 new Grounds(
                         worst.map(this::shares).orElse(List.of()),
-                        worst.map(this::byHand).orElse(new HandCard(List.of(), "")),
+                        worst.map(new MotorSums(machine)::at).orElse(new HandCard(List.of(), "")),
                         Assumptions.under(machine, "drive", "lift.pins", "lift.sliders"),
                         List.of(),
                         List.of(
                                 "Steady motion with the friction given; a start from rest needs what"
-                                        + " static friction adds. Pull-out torque falls with supply"
-                                        + " voltage and temperature."));
+                                        + " static friction adds."
+                                        + (machine.drive().source() instanceof HandCrank
+                                                ? ""
+                                                : " Pull-out torque falls with supply voltage and"
+                                                        + " temperature.")));
         return new Check(ID, Question.FOLD, text, outcome, grounds, List.of(), plot());
     }
 
@@ -109,13 +107,17 @@ final class MotorCheck {
         if (Double.isNaN(o.margin())) {
             return "The force curve could not be computed.";
         }
+        SourceWords source = SourceWords.of(machine);
         String where = o.worst().height().isPresent() ? " at " + o.worst().text() : "";
         String first =
                 "The lift needs "
                         + o.required().text()
-                        + " at the motor"
+                        + " at "
+                        + source.where()
                         + where
-                        + "; the motor gives "
+                        + "; "
+                        + source.gives()
+                        + " "
                         + o.available().text()
                         + ".";
         return o.margin() < 1 ? first + stalls() : first;
@@ -160,29 +162,6 @@ final class MotorCheck {
             }
         }
         return out;
-    }
-
-    /** Foot force, pins, thread and belt by the short formulas, at the worst height, raising. */
-    private HandCard byHand(CurvePoint p) {
-        int stages = machine.lift().stages();
-        HandLinkage linkage =
-                HandLinkage.atHeight(stages, machine.lift().arm().length(), p.height());
-        double springs = -p.footShares().of(Cause.SPRINGS) / (stages / Math.tan(p.at().angle()));
-        double lift = Math.abs(springs) < 1e-9 ? 0 : springs;
-        HandSum foot = linkage.footForce(Bench.deckWeight(machine), Bench.armWeight(machine), lift);
-        var pin = machine.lift().pinAt(PinPlace.CENTRE);
-        HandSum factor = linkage.pinFrictionFactor(pin.bearing().friction(), pin.radius());
-        ScrewThread thread = machine.drive().screw().thread();
-        HandDrive drive = new HandDrive(thread.pitchDiameter(), thread.lead(), thread.flankAngle());
-        HandSum torque =
-                drive.raiseTorque(
-                        foot.value() * factor.value(), machine.drive().screw().nut().friction());
-        List<HandSum> sums = new ArrayList<>(List.of(foot, factor, torque));
-        if (machine.drive().transmission() instanceof BeltReduction belt) {
-            sums.add(
-                    HandDrive.motorTorque(torque.value(), belt.teeth().ratio(), belt.efficiency()));
-        }
-        return Hand.card(sums.toArray(HandSum[]::new));
     }
 
     private Optional<HeightPlot> plot() {

@@ -93,9 +93,12 @@ final class Remedies {
         return out;
     }
 
-    /** Two belts are one choice: the first word of a change names what it changes. */
+    /** Two belts are one choice: the first or the last word of a change names what it changes. */
     private static boolean sameKind(Change sum, Change next) {
-        String kind = next.words().split(" ")[0];
-        return List.of(sum.words().split(", ")).stream().anyMatch(w -> w.startsWith(kind + " "));
+        String[] words = next.words().split(" ");
+        String first = words[0] + " ";
+        String last = " " + words[words.length - 1];
+        return List.of(sum.words().split(", ")).stream()
+                .anyMatch(w -> w.startsWith(first) || w.endsWith(last));
     }
 }

@@ -5,7 +5,7 @@ package foldwright.study;
  * A quantity with a sign along a way, a time or a height, with symmetric bounds.
  *
  * @param caption title, second line and unit
- * @param along the way, rising [SI]
+ * @param along what it runs along
  * @param values with sign [SI of the unit]
  * @param allowed largest size allowed [SI of the unit]; not a number when there is none
  * @param minus what minus means, e.g. "front"
@@ -13,9 +13,17 @@ package foldwright.study;
  */
 public record SignedCurve(
         HeightPlot.Caption caption,
-        Series along,
+        Along along,
         Series values,
         double allowed,
         String minus,
         String plus)
-        implements Plot {}
+        implements Plot {
+    /**
+     * A way along which the quantity is told.
+     *
+     * @param word what moves along it, or what it is, e.g. "carriage"
+     * @param places rising [SI]
+     */
+    public record Along(String word, Series places) {}
+}

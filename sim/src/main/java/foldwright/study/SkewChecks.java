@@ -13,15 +13,21 @@ import foldwright.machine.gantry.Legs;
 import foldwright.machine.gantry.Preload;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * How far the bridge skews and the tool strays when it starts, and what acceleration is allowed.
  */
 final class SkewChecks {
     private static final double SPACING = 0.060;
+
+    /** Parts of the tool's error below this are not told [m]. */
+    private static final double TELLABLE = 0.5e-6;
+
     private static final List<String> LIMITS =
             List.of(
                     "Steady acceleration without rail friction. Ringing after a sudden start comes on"
@@ -68,16 +74,14 @@ final class SkewChecks {
     }
 
     private Place place(GantrySweep.Worst w) {
-        return Place.anywhere(
-                w.way().words() + ", carriage at " + Numerals.with(w.place(), Shown.MILLIMETRE));
+        return Place.anywhere(w.words());
     }
 
     private Check skew(double limit) {
         GantrySweep.Worst worst = sweep.worst(asked(), SkewChecks::endToEnd);
-        double span = gantry.legs().span();
-        double free = sweep.model().bridgeGuide().freeYaw();
-        double stiffness = sweep.model().bridgeGuide().yawStiffness();
-        double play = Math.min(worst.size(), free * span);
+        double play =
+                Math.min(
+                        worst.size(), sweep.model().bridgeGuide().freeYaw() * gantry.legs().span());
         Outcome outcome =
                 Outcome.of(
                         Amount.of(worst.size(), Shown.MILLIMETRE),
@@ -95,33 +99,12 @@ final class SkewChecks {
                         + ", flex "
                         + Numerals.with(worst.size() - play, Shown.MILLIMETRE)
                         + ".";
-        double moment = Math.abs(worst.state().guideMoment());
-        HandCard card =
-                new HandCard(
-                        List.of(
-                                new HandCard.Step(
-                                        "moment on the bridge from belts and inertia",
-                                        "M = m_c a B/2 on a single loop",
-                                        Numerals.with(moment, Shown.NEWTON_METRE)
-                                                + " at the rails"),
-                                new HandCard.Step(
-                                        "skew from end to end",
-                                        "s = B (γ + M/K)",
-                                        Numerals.with(span, Shown.MILLIMETRE)
-                                                + " × ("
-                                                + Numerals.with(free, Shown.MILLIRADIAN)
-                                                + " + "
-                                                + Numerals.with(moment, Shown.NEWTON_METRE)
-                                                + " / "
-                                                + Numerals.number(stiffness)
-                                                + " N·m/rad) = "
-                                                + Numerals.with(
-                                                        span * (free + moment / stiffness),
-                                                        Shown.MILLIMETRE))),
-                        "Own derivation; belt sections as K. Sollmann, M. Jouaneh, D. Lavender, IEEE/ASME"
-                                + " Trans. Mechatronics 15(2) 2010, 280-290");
         return check(
-                "skew.end", new Check.Text("Skew end to end", finding), outcome, card, curve());
+                "skew.end",
+                new Check.Text("Skew end to end", finding),
+                outcome,
+                new SkewSums(gantry, sweep.model()).skew(worst),
+                Optional.of(curve(worst)));
     }
 
     private Check check(
@@ -136,53 +119,43 @@ final class SkewChecks {
         return Numerals.with(a, Shown.METRE_PER_SECOND_SQUARED);
     }
 
-    /** Skew over the place of the carriage for a start along the bridge. */
-    private Optional<Plot> curve() {
+    /** Skew over the place of the carriage under the acceleration that skews most. */
+    private Plot curve(GantrySweep.Worst worst) {
         double[] places = sweep.places();
         double[] skew = new double[places.length];
         for (int i = 0; i < places.length; i++) {
-            skew[i] = sweep.at(places[i], GantrySweep.Way.ALONG_BRIDGE, asked()).endToEnd();
+            skew[i] = sweep.at(places[i], worst.way(), worst.acceleration()).endToEnd();
         }
-        return Optional.of(
-                new SignedCurve(
-                        new HeightPlot.Caption(
-                                "Skew end to end", "carriage along the bridge", Shown.MILLIMETRE),
-                        Series.of(places),
-                        Series.of(skew),
-                        machine.limits().skew().orElse(Double.NaN),
-                        "clockwise",
-                        "counter-clockwise"));
+        return new SignedCurve(
+                new HeightPlot.Caption("Skew end to end", worst.way().words(), Shown.MILLIMETRE),
+                new SignedCurve.Along("carriage", Series.of(places)),
+                Series.of(skew),
+                machine.limits().skew().orElse(Double.NaN),
+                "clockwise",
+                "counter-clockwise");
     }
 
     private Check tool(double limit) {
         GantrySweep.Worst worst = sweep.worst(asked(), s -> s.error().total().size());
-        ErrorSplit e = worst.state().error();
         Outcome outcome =
                 Outcome.of(
                         Amount.of(worst.size(), Shown.MILLIMETRE),
                         Amount.of(limit, Shown.MILLIMETRE),
                         place(worst));
+        String parts = parts(worst.state().error());
         String finding =
                 "The tool strays "
                         + outcome.required().text()
                         + " when "
                         + worst.way().words()
-                        + ": belt stretch "
-                        + length(e.beltStretch())
-                        + ", skew by play "
-                        + length(e.skewPlay())
-                        + ", skew by flex "
-                        + length(e.skewFlex())
-                        + ", blocks "
-                        + length(e.blockGive())
-                        + ", beam "
-                        + length(e.bending())
-                        + ".";
+                        + (parts.isEmpty() ? "." : ": " + parts + ".");
         HandCard card =
                 Hand.card(
-                        "parts add up as vectors",
-                        "e = stretch + skew + blocks + beam",
-                        outcome.required().text(),
+                        "parts with their directions; those under 0.0005 mm left out",
+                        "",
+                        parts.isEmpty()
+                                ? outcome.required().text()
+                                : parts + ": together " + outcome.required().text(),
                         "Split of the gantry's own statics");
         return check(
                 "skew.tool",
@@ -190,6 +163,24 @@ final class SkewChecks {
                 outcome,
                 card,
                 Optional.empty());
+    }
+
+    /** What the tool's error is made of, the largest first. */
+    private static String parts(ErrorSplit e) {
+        Map<String, ErrorSplit.Offset> parts = new LinkedHashMap<>();
+        parts.put("belt stretch", e.beltStretch());
+        parts.put("motors behind their commands", e.motorLag());
+        parts.put("rails out of square", e.squareness());
+        parts.put("skew by play", e.skewPlay());
+        parts.put("skew by flex", e.skewFlex());
+        parts.put("blocks", e.blockGive());
+        parts.put("beam", e.bending());
+        parts.put("carriage turning on its rail", e.carriageTwist());
+        return parts.entrySet().stream()
+                .filter(p -> p.getValue().size() >= TELLABLE)
+                .sorted(Comparator.comparingDouble(p -> -p.getValue().size()))
+                .map(p -> p.getKey() + " " + length(p.getValue()))
+                .collect(Collectors.joining(", "));
     }
 
     private static String length(ErrorSplit.Offset o) {
@@ -211,14 +202,14 @@ final class SkewChecks {
                         Amount.of(worst.acceleration(), Shown.METRE_PER_SECOND_SQUARED),
                         Place.anywhere(
                                 "towards "
-                                        + worst.heading().word()
+                                        + worst.heading().word().replace('-', '\u2212')
                                         + ", "
                                         + worst.setBy().words()));
         String finding =
                 worst.acceleration() == 0
-                        ? "No acceleration keeps every limit: standing still, the "
+                        ? "No acceleration keeps every limit: even at rest the "
                                 + worst.setBy().words()
-                                + " is beyond its own, play counted."
+                                + " is beyond what is allowed, play counted."
                         : "Every limit is kept up to "
                                 + outcome.available().text()
                                 + "; the "
@@ -228,18 +219,12 @@ final class SkewChecks {
                                 + ", along the rails "
                                 + both(least, Heading.BACK, Heading.FRONT)
                                 + ".";
-        HandCard card =
-                Hand.card(
-                        "inverted from the skew",
-                        "a = K (s/B - γ) / (m_c B/2) on a single loop",
-                        outcome.available().text(),
-                        "The skew formula solved for a; belts, motors and blocks by the gantry's"
-                                + " statics");
         return check(
                 "skew.acceleration",
                 new Check.Text("Acceleration allowed", finding),
                 outcome,
-                card,
+                new SkewSums(gantry, sweep.model())
+                        .allowed(machine.limits().skew().orElse(Double.NaN), worst),
                 Optional.of(limits.plot(points)));
     }
 

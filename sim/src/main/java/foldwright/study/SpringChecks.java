@@ -120,7 +120,9 @@ final class SpringChecks {
                 CurvePlots.of(up, SpringChecks::lift),
                 Optional.of(
                         new HeightPlot.Limit(
-                                "weight gives", CurvePlots.of(up, SpringChecks::weight), RESTS)),
+                                "weight, as force at the feet",
+                                CurvePlots.of(up, SpringChecks::weight),
+                                RESTS)),
                 CurvePlots.of(up, SpringChecks::ratio),
                 List.of(),
                 List.of());

@@ -44,7 +44,7 @@ final class SpringRoom {
                         spring.place());
         String finding =
                 spring.where()
-                        + ", "
+                        + ", the "
                         + spring.name()
                         + " have "
                         + outcome.available().text()
@@ -98,7 +98,7 @@ final class SpringRoom {
                         spring.place());
         String finding =
                 spring.where()
-                        + ", "
+                        + ", the "
                         + spring.name()
                         + " are pushed in by "
                         + outcome.required().text()

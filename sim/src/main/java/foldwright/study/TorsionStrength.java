@@ -77,33 +77,35 @@ final class TorsionStrength {
                         spring.place());
         String finding =
                 spring.where()
-                        + " each of "
+                        + " each spring of the "
                         + spring.name()
                         + " is wound by "
                         + Numerals.with(stroke.worked(), Shown.DEGREE)
                         + " and turns with "
                         + spring.load()
-                        + ", which bends its wire ("
+                        + "; its wire ("
                         + grade.name()
-                        + ") with "
+                        + ") then bears a bending stress of "
                         + outcome.required().text()
                         + ".";
         HandCard card =
                 Hand.card(
                         "bending stress at the inside of the coil",
-                        "σ = K 32 M/(π d^3), K = (4C^2-C-1)/(4C(C-1))",
-                        "d = "
+                        "σ = K 32 M/(π d^3), K = (4C^2 - C - 1)/(4C (C - 1)), C = D/d",
+                        Numerals.number(CoilStress.innerBending(wound.index()))
+                                + " × 32 × "
+                                + spring.load()
+                                + "/(π × ("
                                 + Numerals.with(wire, Shown.MILLIMETRE)
-                                + ", K = "
-                                + Numerals.number(CoilStress.innerBending(wound.index()))
-                                + ": "
+                                + ")³) = "
                                 + outcome.required().text(),
                         BENDING_SOURCE);
         List<String> limits = new ArrayList<>();
         limits.add("Wound in, not out: loaded the other way it bears less.");
         limits.add("The bend where a leg leaves the body is not judged.");
         if (stroke.spring().guideDiameter().isEmpty()) {
-            limits.add("Binding on a mandrel is not judged: no guideDiameter is given.");
+            limits.add(
+                    "Binding on a mandrel is not judged: the machine file gives no guide diameter.");
         }
         return spring.check(
                 Question.ORDER,
@@ -125,7 +127,7 @@ final class TorsionStrength {
                         spring.place());
         String finding =
                 spring.where()
-                        + " "
+                        + " the "
                         + spring.name()
                         + " are wound in to "
                         + outcome.available().text()
@@ -140,7 +142,7 @@ final class TorsionStrength {
                 outcome,
                 Hand.card(
                         "inside diameter wound in",
-                        "D N/(N + wind/2 pi) - d",
+                        "D N/(N + φ/(2π)) - d",
                         outcome.available().text(),
                         "Shigley's Mechanical Engineering Design, 9th ed., Eq. 10-53, from memory"),
                 List.of());

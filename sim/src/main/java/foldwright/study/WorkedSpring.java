@@ -57,7 +57,7 @@ record WorkedSpring(Machine machine, SpringStroke stroke) {
                 Question.ORDER,
                 "survive.spring",
                 "Load of the springs: " + name(),
-                where() + " each of " + name() + " gives " + load() + ".",
+                where() + " each spring of the " + name() + " gives " + load() + ".",
                 outcome,
                 Hand.card(
                         "load of one spring",
@@ -65,7 +65,7 @@ record WorkedSpring(Machine machine, SpringStroke stroke) {
                         outcome.required().text(),
                         "Machine file"),
                 List.of(
-                        "The strength of "
+                        "The strength of the "
                                 + name()
                                 + " is not judged: the machine file gives no wire and coils."));
     }

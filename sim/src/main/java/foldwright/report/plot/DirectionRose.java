@@ -26,10 +26,19 @@ public final class DirectionRose {
     /** Direction of the ring labels, between the spokes [rad]. */
     private static final double BETWEEN = Math.PI / 8;
 
-    private static final double EDGE = 58;
+    private static final double EDGE = 62;
 
     /** Room for the widest value beside the circle. */
-    private static final double SIDE = 72;
+    private static final double SIDE = 76;
+
+    /** Room for the head of an arrow outside the circle. */
+    private static final double ARROW = 10;
+
+    /** From the rim to the words of a direction. */
+    private static final double OFF = 15;
+
+    /** A direction that allows this many times the least one, or what is asked, is cut. */
+    private static final double CUT = 3;
 
     private final Surface on;
     private final Type type;
@@ -38,6 +47,8 @@ public final class DirectionRose {
     private final double cy;
     private final double radius;
     private final double end;
+    private final boolean cut;
+    private final double foot;
 
     private DirectionRose(Surface on, Box outer, DirectionPlot plot) {
         this.on = on;
@@ -45,12 +56,24 @@ public final class DirectionRose {
         this.plot = plot;
         cx = outer.x() + outer.width() / 2;
         cy = outer.y() + HEAD + (outer.height() - HEAD) / 2;
-        radius = Math.min(outer.width() / 2 - SIDE, (outer.height() - HEAD) / 2 - EDGE);
+        foot = outer.bottom();
+        double least = Double.POSITIVE_INFINITY;
         double most = plot.asked();
         for (DirectionPlot.Spoke s : plot.spokes()) {
-            most = Math.max(most, Math.min(s.allowed(), 3 * plot.asked()));
+            least = Math.min(least, s.allowed());
+            most = Math.max(most, s.allowed());
         }
-        end = Scale.roundUp(1.02 * unit().fromSi(most));
+        double held = CUT * Math.max(plot.asked(), least);
+        cut = most > held;
+        end = Scale.roundUp(1.02 * unit().fromSi(Math.min(most, held)));
+        radius =
+                Math.min(
+                        outer.width() / 2 - SIDE - (cut ? ARROW : 0),
+                        (outer.height() - HEAD) / 2 - EDGE - (cut ? ARROW : 0));
+    }
+
+    private boolean beyond(DirectionPlot.Spoke s) {
+        return unit().fromSi(s.allowed()) > end;
     }
 
     private Shown unit() {
@@ -65,6 +88,9 @@ public final class DirectionRose {
         rose.polygon();
         rose.asked();
         rose.spokes();
+        if (rose.cut) {
+            rose.legend(outer.x());
+        }
     }
 
     private double out(double si) {
@@ -77,6 +103,9 @@ public final class DirectionRose {
             if (tick > 0) {
                 on.strokeCircle(
                         cx, cy, scale.at(tick), Pen.of(on.palette().ground(Ground.INK3), 0.6));
+                if (Math.abs(scale.at(tick) - out(plot.asked())) < 7) {
+                    continue;
+                }
                 on.text(
                         cx + scale.at(tick) * Math.sin(BETWEEN),
                         cy - scale.at(tick) * Math.cos(BETWEEN) + 4,
@@ -126,10 +155,15 @@ public final class DirectionRose {
             Marks.draw(on, verdict, x(s, r), y(s, r), 11);
             double c = Math.cos(s.angle());
             Align side = c > 0.3 ? Align.START : c < -0.3 ? Align.END : Align.MIDDLE;
-            double at = radius + 12;
+            double at = radius + OFF;
+            if (beyond(s)) {
+                arrow(x(s, radius + 7), y(s, radius + 7), s.angle());
+                at += ARROW;
+            }
             String words = s.word().replace('-', '\u2212');
-            // Two lines of words above the circle stand higher, off its edge.
-            double top = Math.sin(s.angle()) > 0.9 ? y(s, at) - 15 : y(s, at);
+            // Two lines of words above or below the circle stand off its edge.
+            double up = Math.sin(s.angle());
+            double top = y(s, at) + (up > 0.9 ? -15 : up < -0.9 ? 6 : 0);
             on.text(x(s, at), top + 1, words, type.strong().aligned(side));
             on.text(
                     x(s, at),
@@ -137,5 +171,30 @@ public final class DirectionRose {
                     Numerals.with(s.allowed(), unit()),
                     type.tick().aligned(side));
         }
+    }
+
+    /** The head of an arrow with the middle of its foot at a point, turned to a direction. */
+    private void arrow(double x, double y, double angle) {
+        double c = Math.cos(angle);
+        double n = Math.sin(angle);
+        double wide = 5;
+        on.fill(
+                Path.polygon(
+                        x - wide * n,
+                        y - wide * c,
+                        x + ARROW * c,
+                        y - ARROW * n,
+                        x + wide * n,
+                        y + wide * c),
+                Fill.of(on.palette().ground(Ground.INK)));
+    }
+
+    private void legend(double left) {
+        arrow(left + 1, foot - 10, 0);
+        on.text(
+                left + 18,
+                foot - 6,
+                "allows more than the rim shows; value beside it",
+                type.hint());
     }
 }

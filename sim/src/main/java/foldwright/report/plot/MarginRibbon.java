@@ -59,6 +59,12 @@ public final class MarginRibbon {
         reference(1, Pen.of(ink(Ground.INK), 1.3));
         if (holdsFrom > 1) {
             reference(holdsFrom, Pen.of(ink(Ground.INK), 1.1).dashed(Dash.DOTTED));
+            String words = "rule " + Numerals.fixed(holdsFrom, 1) + "×";
+            on.text(
+                    Math.max(box.x(), x(holdsFrom) - 0.5 * type.tick().width(words)),
+                    box.bottom() + 19,
+                    words,
+                    type.tick());
         }
         topTicks();
         heights();

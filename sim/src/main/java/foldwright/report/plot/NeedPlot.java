@@ -176,7 +176,8 @@ public final class NeedPlot {
         }
         on.stroke(ticks, Pen.of(ink(Ground.INK2), 1));
         on.stroke(curve(v), Pen.of(ink(Ground.INK), 2.2));
-        String words = limit.words() + " " + Numerals.with(v.last(), unit);
+        boolean same = v.max() - v.min() < 0.02 * Math.abs(v.max());
+        String words = limit.words() + (same ? " " + Numerals.with(v.last(), unit) : "");
         labelBeside(words, x(v.last()), box.y() - 9);
     }
 
@@ -201,6 +202,14 @@ public final class NeedPlot {
                     box.bottom() + 19,
                     Ticks.text(tick, x.decimals(most)),
                     type.tick().aligned(Align.MIDDLE));
+        }
+        double left = box.x();
+        for (HeightPlot.Beside other : plot.beside()) {
+            on.stroke(
+                    Path.line(left, box.bottom() + 31, left + 22, box.bottom() + 31),
+                    Pen.of(ink(Ground.INK), 1.4).dashed(Dash.DASHED));
+            on.text(left + 27, box.bottom() + 35, other.words(), type.tick());
+            left += 37 + type.tick().width(other.words());
         }
         if (cut) {
             on.text(

@@ -11,6 +11,7 @@ import foldwright.report.draw.Pen;
 import foldwright.report.draw.Surface;
 import foldwright.study.Numerals;
 import foldwright.study.Outcome;
+import foldwright.study.Series;
 import foldwright.study.Shown;
 import foldwright.study.SignedCurve;
 import foldwright.study.Verdict;
@@ -21,8 +22,11 @@ import foldwright.study.Verdict;
  */
 public final class SignedChart {
     private static final double HEAD = 62;
-    private static final double FOOT = 40;
+    private static final double FOOT = 46;
     private static final double SIDE = 56;
+
+    /** Sizes that differ by less are the same to rounding: the first of them is named. */
+    private static final double LARGER = 1 + 1e-9;
 
     private final Surface on;
     private final Type type;
@@ -48,7 +52,8 @@ public final class SignedChart {
         }
         double end = Scale.roundUp(Math.max(1e-12, 1.05 * unit.fromSi(most)));
         x = new Scale(-end, end, inner.x(), inner.right());
-        way = new Scale(curve.along().first(), curve.along().last(), inner.bottom(), inner.y());
+        Series places = curve.along().places();
+        way = new Scale(places.first(), places.last(), inner.bottom(), inner.y());
     }
 
     /**
@@ -72,11 +77,10 @@ public final class SignedChart {
                 outer.y() + 15,
                 curve.caption().title() + (unit.isEmpty() ? "" : ", " + unit),
                 type.title());
-        on.text(
-                outer.x(),
-                outer.y() + 32,
-                curve.minus() + " (\u2212), " + curve.plus() + " (+)",
-                type.subtitle());
+        on.text(outer.x(), outer.y() + 32, curve.caption().subtitle(), type.subtitle());
+        double below = inner.bottom() + 36;
+        on.text(inner.x(), below, curve.minus(), type.tick());
+        on.text(inner.right(), below, curve.plus(), type.tick().aligned(Align.END));
     }
 
     private double at(double si) {
@@ -86,12 +90,13 @@ public final class SignedChart {
     private void body() {
         Path area = new Path();
         Path line = new Path();
-        area.point(x.at(0), way.at(curve.along().first()));
-        for (int i = 0; i < curve.along().size(); i++) {
-            area.point(at(curve.values().at(i)), way.at(curve.along().at(i)));
-            line.point(at(curve.values().at(i)), way.at(curve.along().at(i)));
+        Series places = curve.along().places();
+        area.point(x.at(0), way.at(places.first()));
+        for (int i = 0; i < places.size(); i++) {
+            area.point(at(curve.values().at(i)), way.at(places.at(i)));
+            line.point(at(curve.values().at(i)), way.at(places.at(i)));
         }
-        area.point(x.at(0), way.at(curve.along().last())).close();
+        area.point(x.at(0), way.at(places.last())).close();
         on.fill(area, new Fill.Ramp(on.palette().signedStops(), inner.x(), inner.right()));
         on.stroke(line, Pen.of(on.palette().ground(Ground.INK), 1.4));
     }
@@ -145,24 +150,31 @@ public final class SignedChart {
                     Ticks.text(tick, shown.decimals(6)),
                     type.tick().aligned(Align.END));
         }
-        on.text(inner.x() - 8, inner.y() - 9, wayUnit.symbol(), type.tick().aligned(Align.END));
+        String word = curve.along().word();
+        on.text(
+                inner.x() - SIDE,
+                inner.y() - 9,
+                word + (word.isEmpty() ? "" : ", ") + wayUnit.symbol(),
+                type.tick());
     }
 
     private void worst() {
         int worst = 0;
         for (int i = 1; i < curve.values().size(); i++) {
-            if (Math.abs(curve.values().at(i)) > Math.abs(curve.values().at(worst))) {
+            if (Math.abs(curve.values().at(i)) > LARGER * Math.abs(curve.values().at(worst))) {
                 worst = i;
             }
         }
         double value = curve.values().at(worst);
         Verdict verdict = Verdict.of(Outcome.marginOf(Math.abs(value), curve.allowed()));
-        double y = way.at(curve.along().at(worst));
+        double y = way.at(curve.along().places().at(worst));
         Marks.draw(on, verdict, at(value), y, 13);
         boolean right = value > 0;
+        // Above the upper end stands what is allowed.
+        boolean top = y < inner.y() + 24;
         on.text(
                 at(value) + (right ? -12 : 12),
-                y - 8,
+                top ? y + 20 : y - 8,
                 Numerals.with(value, curve.caption().unit()),
                 type.strong()
                         .haloed(on.palette().ground(Ground.PAPER))

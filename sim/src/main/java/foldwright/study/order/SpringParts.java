@@ -18,7 +18,8 @@ import java.util.OptionalDouble;
 
 /** Helper springs. */
 final class SpringParts {
-    private static final String STRESS = "survive.coil";
+    private static final String COIL = "survive.coil";
+    private static final String TORSION = "survive.torsion";
 
     private final Machine machine;
     private final Uses uses;
@@ -42,7 +43,7 @@ final class SpringParts {
                 spring.count(),
                 kind(spring.law()),
                 spring.name() + ": " + size(spring.law()) + guide,
-                uses.of(STRESS, spring.name()),
+                uses.of(spring.law().turns() ? TORSION : COIL, spring.name()),
                 open(spring.law()));
     }
 

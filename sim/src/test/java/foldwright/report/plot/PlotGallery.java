@@ -158,7 +158,7 @@ final class PlotGallery {
         }
         return new SignedCurve(
                 new Caption("Stray of the tool", "", Shown.MILLIMETRE),
-                Series.of(s),
+                new SignedCurve.Along("way", Series.of(s)),
                 Series.of(v),
                 1e-4,
                 "front",

@@ -87,8 +87,7 @@ public final class GantryLoads {
         GantrySweep sweep = new GantrySweep(gantry);
         double a = gantry.moves().acceleration();
         GantrySweep.Worst worst = sweep.worst(a, s -> Math.abs(s.endToEnd()));
-        double sign = accelerates(sweep, worst, a);
-        Load load = worst.way().load(sign);
+        Load load = worst.way().load(worst.acceleration());
         Load rubbing =
                 new Load(
                         load.ax(),
@@ -107,12 +106,6 @@ public final class GantryLoads {
                         worst.place(),
                         worst.way().words());
         return new GantryLoads(gantry, model, worst.state(), instant, scales(sweep, a, still));
-    }
-
-    /** The acceleration, with its sign, that gave the worst state [m/s2]. */
-    private static double accelerates(GantrySweep sweep, GantrySweep.Worst worst, double a) {
-        double plus = sweep.at(worst.place(), worst.way(), a).skew();
-        return plus == worst.state().skew() ? a : -a;
     }
 
     private static Scales scales(GantrySweep sweep, double a, GantryState rest) {
