@@ -171,15 +171,17 @@ final class FrontPage {
     }
 
     private void cures(Check check) {
-        out.open("section.two.front");
-        out.open("div");
         if (check.remedies().isEmpty()) {
-            out.leaf("h2", "What would change it").leaf("p", unchanged(check.verdict()));
-        } else {
-            out.open("h2").text("What would change it ");
-            out.leaf("small", "worst margin after each change, recomputed").close("h2");
-            bars(out, palette, check.outcome(), check.remedies(), "c");
+            out.open("section.front").leaf("h2", "What would change it");
+            out.leaf("p", unchanged(check.verdict()));
+            HandCards.wide(out, check);
+            out.close("section");
+            return;
         }
+        out.open("section.two.front").open("div");
+        out.open("h2").text("What would change it ");
+        out.leaf("small", "worst margin after each change, recomputed").close("h2");
+        bars(out, palette, check.outcome(), check.remedies(), "c");
         out.close("div");
         HandCards.card(out, check);
         out.close("section");

@@ -10,6 +10,8 @@ import foldwright.machine.file.MachineFile;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The class plotter and its sick twin. By hand, single loop, M = m_c a B/2 = 0.42 x 4 x 0.22 =
@@ -38,6 +40,40 @@ class SkewChecksTest {
         Remedy best = skew.remedies().get(skew.remedies().size() - 1);
         assertThat(best.words()).contains("two blocks 60 mm apart");
         assertThat(best.outcome().margin()).isGreaterThan(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "class-plotter",
+                "class-plotter-skews",
+                "field-printer",
+                "gantry-one-end",
+                "gantry-riding-motors",
+                "van-bench"
+            })
+    void theCurveDrawnReachesTheSkewToldAndNoMore(String scene) throws BadMachineFile {
+        Check skew = checks(scene).get(0);
+        SignedCurve curve = (SignedCurve) skew.plot().orElseThrow();
+        double most = Math.max(curve.values().max(), -curve.values().min());
+        assertThat(most).isCloseTo(skew.outcome().required().si(), within(1e-15));
+        assertThat(skew.outcome().worst().words()).startsWith(curve.caption().subtitle());
+    }
+
+    /** K (s/B - γ)/(m_c B/2) = 7200 (0.05/440)/(0.42 x 0.22) = 8.85 m/s2 by hand. */
+    @Test
+    void theCardInvertsTheSkewFormulaOfTheSingleLoop() throws BadMachineFile {
+        Check allowed = checks("class-plotter").get(2);
+        assertThat(allowed.grounds().byHand().steps().get(0).numbers())
+                .endsWith("= 8.85\u00a0m/s²");
+    }
+
+    @Test
+    void noFormulaIsClaimedWhereAnotherLimitIsMetFirst() throws BadMachineFile {
+        Check allowed = checks("field-printer").get(2);
+        assertThat(allowed.finding()).contains("motor torque sets it");
+        assertThat(allowed.grounds().byHand().steps())
+                .allSatisfy(step -> assertThat(step.formula()).isEmpty());
     }
 
     @Test

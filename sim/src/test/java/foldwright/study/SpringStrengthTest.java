@@ -81,7 +81,7 @@ class SpringStrengthTest {
         assertThat(checks(MachineFile.read(file).machine()))
                 .anySatisfy(
                         c -> {
-                            assertThat(c.text().title()).startsWith("Springs bowing out");
+                            assertThat(c.text().title()).startsWith("Springs buckling");
                             assertThat(c.verdict()).isEqualTo(Verdict.FAILS);
                         });
     }

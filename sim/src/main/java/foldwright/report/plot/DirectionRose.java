@@ -34,6 +34,9 @@ public final class DirectionRose {
     /** Room for the head of an arrow outside the circle. */
     private static final double ARROW = 10;
 
+    /** A circle of a smaller radius has no room for words below it. */
+    private static final double ROOM = 25;
+
     /** From the rim to the words of a direction. */
     private static final double OFF = 15;
 
@@ -88,9 +91,7 @@ public final class DirectionRose {
         rose.polygon();
         rose.asked();
         rose.spokes();
-        if (rose.cut) {
-            rose.legend(outer.x());
-        }
+        rose.legend(outer.x());
     }
 
     private double out(double si) {
@@ -136,16 +137,23 @@ public final class DirectionRose {
     }
 
     private void asked() {
-        on.strokeCircle(
-                cx,
-                cy,
-                out(plot.asked()),
-                Pen.of(on.palette().ground(Ground.INK), 2).dashed(Dash.DASHED));
-        on.text(
-                cx,
-                cy + out(plot.asked()) + 16,
-                "asked for " + Numerals.with(plot.asked(), unit()),
-                type.strong().haloed(on.palette().ground(Ground.PAPER)).aligned(Align.MIDDLE));
+        double r = out(plot.asked());
+        on.strokeCircle(cx, cy, r, ring());
+        if (r > ROOM) {
+            on.text(
+                    cx,
+                    cy + r + 16,
+                    words(),
+                    type.strong().haloed(on.palette().ground(Ground.PAPER)).aligned(Align.MIDDLE));
+        }
+    }
+
+    private Pen ring() {
+        return Pen.of(on.palette().ground(Ground.INK), 2).dashed(Dash.DASHED);
+    }
+
+    private String words() {
+        return "asked for " + Numerals.with(plot.asked(), unit());
     }
 
     private void spokes() {
@@ -189,12 +197,17 @@ public final class DirectionRose {
                 Fill.of(on.palette().ground(Ground.INK)));
     }
 
+    /** What the small circle is, where its words would cover the rose, and what an arrow means. */
     private void legend(double left) {
-        arrow(left + 1, foot - 10, 0);
-        on.text(
-                left + 18,
-                foot - 6,
-                "allows more than the rim shows; value beside it",
-                type.hint());
+        double y = foot - 6;
+        if (cut) {
+            arrow(left + 1, y - 4, 0);
+            on.text(left + 18, y, "allows more than the rim shows; value beside it", type.hint());
+            y -= 19;
+        }
+        if (out(plot.asked()) <= ROOM) {
+            on.strokeCircle(left + 6, y - 4.5, 5.5, ring());
+            on.text(left + 18, y, words(), type.strong());
+        }
     }
 }
