@@ -26,7 +26,8 @@ final class LeanCheck {
         boolean enough = check.verdict() != Verdict.TIGHT && check.verdict() != Verdict.FAILS;
         return enough
                 ? check
-                : check.with(new Remedies(machine, check.outcome(), LeanCheck::after).find(changes()));
+                : check.with(
+                        new Remedies(machine, check.outcome(), LeanCheck::after).find(changes()));
     }
 
     private static Outcome after(Machine changed) {
