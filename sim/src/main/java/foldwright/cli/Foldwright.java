@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
+import foldwright.gantry.model.GantryTrouble;
 import foldwright.machine.file.NearestWord;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -112,6 +113,10 @@ public final class Foldwright implements Runnable {
         PrintWriter err = command.getErr();
         if (e instanceof BadInput) {
             err.println("foldwright: " + e.getMessage());
+            return ExitCode.BAD_INPUT;
+        }
+        if (e instanceof GantryTrouble) {
+            err.println("foldwright: the gantry of this machine: " + e.getMessage());
             return ExitCode.BAD_INPUT;
         }
         err.println(

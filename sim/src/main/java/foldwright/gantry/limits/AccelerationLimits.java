@@ -6,6 +6,7 @@ import foldwright.gantry.model.BlockLoads;
 import foldwright.gantry.model.GantryKernel;
 import foldwright.gantry.model.GantryModel;
 import foldwright.gantry.model.GantryState;
+import foldwright.gantry.model.GantryTrouble;
 import foldwright.gantry.model.Load;
 import foldwright.gantry.model.Statics;
 import foldwright.gantry.model.ToothHold;
@@ -151,7 +152,7 @@ public final class AccelerationLimits {
         GantryState state;
         try {
             state = statics.settle(x, y, load(heading, a));
-        } catch (IllegalStateException weakMotor) {
+        } catch (GantryTrouble weakMotor) {
             // No balance: the fields cannot hold that load.
             use.put(Criterion.MOTOR_TORQUE, Double.POSITIVE_INFINITY);
             return new Trial(a, use, statics.settle(x, y, Load.NONE));

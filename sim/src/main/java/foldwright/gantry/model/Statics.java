@@ -90,8 +90,7 @@ public final class Statics {
      *
      * @param x commanded place of the carriage origin [m]
      * @param y commanded place of the bridge [m]
-     * @throws IllegalStateException where no balance is found; names the coordinate and what is
-     *     left over
+     * @throws GantryTrouble where no balance is found; names the coordinate and what is left over
      */
     public GantryState settle(double x, double y, Load newLoad) {
         forces.load(newLoad);
@@ -115,6 +114,9 @@ public final class Statics {
             if (i < RENEWALS) {
                 kernel.renewBelts();
                 f = forces.inRelative(q);
+            }
+            if (!Double.isFinite(leftOver(f))) {
+                throw stuck(f);
             }
             double[] dir = direction(f, share);
             double t = lineSearch(q, dir, f);
@@ -172,7 +174,7 @@ public final class Statics {
         return Arrays.stream(f).map(Math::abs).max().orElse(0);
     }
 
-    private IllegalStateException stuck(double[] f) {
+    private GantryTrouble stuck(double[] f) {
         int worst = 0;
         for (int d = 1; d < size; d++) {
             worst = Math.abs(f[d]) > Math.abs(f[worst]) ? d : worst;
@@ -187,7 +189,7 @@ public final class Statics {
         };
         String name =
                 worst < 6 ? names[worst] : kernel.system.axleNames().get(freeAxles[worst - 6]);
-        return new IllegalStateException(
+        return new GantryTrouble(
                 String.format(
                         Locale.ROOT,
                         "no balance at %s: %.3g N or N m left over after %d steps; a motor may"

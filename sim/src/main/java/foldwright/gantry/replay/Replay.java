@@ -3,6 +3,7 @@ package foldwright.gantry.replay;
 
 import foldwright.gantry.model.GantryKernel;
 import foldwright.gantry.model.GantryModel;
+import foldwright.gantry.model.GantryTrouble;
 import foldwright.gantry.model.Load;
 import foldwright.gantry.model.Stability;
 import foldwright.gantry.model.Statics;
@@ -108,7 +109,7 @@ public final class Replay {
 
     private static void checkFinite(GantryKernel kernel, double time) {
         if (!Double.isFinite(kernel.skew()) || !Double.isFinite(kernel.toolX())) {
-            throw new IllegalStateException(
+            throw new GantryTrouble(
                     String.format(
                             Locale.ROOT,
                             "the run left the numbers before %.4f s: the step is too long for a"

@@ -12,8 +12,9 @@ import java.util.Optional;
 /**
  * Whether the belts of a layout can work, and if not, at which wheel they fail.
  *
- * <p>Order: names and bodies of axles; tangents over the whole travel; wraps of 3 to 260 degrees,
- * 60 and more at a motor (common practice, no source); nothing in the way in the plane of a belt;
+ * <p>Order: names and bodies of axles; tangents over the whole travel, with a tooth of free belt at
+ * least (common practice, no source: no clamp rides onto a wheel); wraps of 3 to 260 degrees, 60
+ * and more at a motor (common practice, no source); nothing in the way in the plane of a belt;
  * motors settle the place of the carriage without stretching a belt; with wheels rolling, no
  * tension changes by more than 5 % over the travel.
  *
@@ -188,19 +189,36 @@ public final class RouteCheck {
         for (int b = 0; b < layout.belts().size(); b++) {
             BeltGeometry g = system.geometry(b);
             for (int span = 0; span < g.spans(); span++) {
-                if (!(g.length(span) > 0)) {
+                if (!(g.length(span) >= g.belt().pitch())) {
                     String from = g.belt().points().get(span).name();
                     String to = g.belt().points().get(g.endOf(span)).name();
-                    add(
-                            Fault.NO_TANGENT,
-                            g.belt().name(),
-                            List.of(from, to),
-                            "no strand can run from \"%s\" to \"%s\" with these senses: their"
-                                    + " circles overlap somewhere in the travel",
-                            from,
-                            to);
+                    checkTangent(g, span, from, to);
                 }
             }
+        }
+    }
+
+    private void checkTangent(BeltGeometry g, int span, String from, String to) {
+        if (g.length(span) > 0) {
+            add(
+                    Fault.STRAND_TOO_SHORT,
+                    g.belt().name(),
+                    List.of(from, to),
+                    "only %.2f mm of free belt are left between \"%s\" and \"%s\" somewhere in"
+                            + " the travel; allowed: one tooth, %.1f mm, and more",
+                    1e3 * g.length(span),
+                    from,
+                    to,
+                    1e3 * g.belt().pitch());
+        } else {
+            add(
+                    Fault.NO_TANGENT,
+                    g.belt().name(),
+                    List.of(from, to),
+                    "no strand can run from \"%s\" to \"%s\" with these senses: their"
+                            + " circles overlap somewhere in the travel",
+                    from,
+                    to);
         }
     }
 

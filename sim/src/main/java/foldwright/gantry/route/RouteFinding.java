@@ -21,6 +21,7 @@ public record RouteFinding(Fault fault, String belt, List<String> points, String
         AXLE_ON_TWO_BODIES,
         MOTOR_WHEEL_PLAIN,
         NO_TANGENT,
+        STRAND_TOO_SHORT,
         WRAP_TOO_SMALL,
         WRAP_TOO_LARGE,
         MOTOR_WRAP_TOO_SMALL,

@@ -3,6 +3,7 @@ package foldwright.gantry.route;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import foldwright.gantry.route.RouteFinding.Fault;
 import foldwright.proof.GantryLayouts;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -58,6 +59,45 @@ class RouteFaultsTest {
         assertThat(missed).isEmpty();
         assertThat(faults.size()).isGreaterThanOrEqualTo(150);
         assertThat(refused).isGreaterThan(4 * harmless);
+    }
+
+    /**
+     * At one end of the travel the clamp stands half a millimetre, then three, before its wheel.
+     */
+    @Test
+    void aClampThatRidesOntoItsWheelIsRefused() {
+        BeltLayout sound = GantryLayouts.singleLoop(GantryLayouts.Size.checks(R));
+
+        List<RouteFinding> tooNear = RouteCheck.check(withFreeBelt(sound, 0.5e-3));
+
+        assertThat(tooNear).extracting(RouteFinding::fault).contains(Fault.STRAND_TOO_SHORT);
+        assertThat(tooNear.get(0).points()).contains(sound.belts().get(0).points().get(0).name());
+        assertThat(tooNear.get(0).message()).contains("only 0.50 mm").contains("2.0 mm");
+        assertThat(RouteCheck.check(withFreeBelt(sound, 3e-3))).isEmpty();
+    }
+
+    /** The clamp moved along its strand until so much belt is left where it comes nearest. */
+    private static BeltLayout withFreeBelt(BeltLayout layout, double left) {
+        BeltSystem system = new BeltSystem(layout, IdlerModel.LUMPED);
+        double least = Double.POSITIVE_INFINITY;
+        for (double end : new double[] {0, 1}) {
+            system.place(Pose.at(layout.travel().xAt(end), layout.travel().yAt(0.5)));
+            least = Math.min(least, system.geometry(0).length(0));
+        }
+        Belt belt = layout.belts().get(0);
+        RoutePoint clamp = belt.points().get(0);
+        double further = Math.signum(system.geometry(0).directionX(0)) * (least - left);
+        return layout.withBelt(
+                0,
+                belt.through(
+                        replace(
+                                belt,
+                                0,
+                                new Anchor(
+                                        clamp.name(),
+                                        clamp.carrier(),
+                                        clamp.x() + further,
+                                        clamp.y()))));
     }
 
     private static boolean sameRelation(Planted fault) {
