@@ -64,7 +64,9 @@ public final class Palette {
                         case WIND_UP -> "inertia";
                         default -> lower(c);
                     };
-            cause.put(c, colour(node.get(name).get("hex")));
+            JsonNode entry = node.get(name);
+            boolean own = theme == Theme.DARK && entry.has("dark_hex");
+            cause.put(c, colour(entry.get(own ? "dark_hex" : "hex")));
         }
         // The collar is of the thread's family, between its dark member and the belt's light one;
         // wind-up, the other share that is only stored, is a darker grey beside inertia.

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.session;
 
+import foldwright.lift.PartShares;
 import foldwright.machine.Machine;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 
@@ -15,6 +17,12 @@ public interface Engine {
 
     /** Everything: all checks, remedies; {@code progress} is told what is being done. */
     Results whole(Machine machine, Consumer<String> progress);
+
+    /**
+     * What pins and arms carry at a height [m] while rising, by cause; empty where the lift is
+     * locked.
+     */
+    Optional<PartShares> shares(Machine machine, double height);
 
     /**
      * Lowest motor margin over the travel [1] of variants of a machine, for the points of hills;

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.session;
 
+import foldwright.lift.Direction;
 import foldwright.lift.ForceCurve;
 import foldwright.lift.HoldResult;
 import foldwright.lift.HoldStudy;
 import foldwright.lift.LeastMargin;
 import foldwright.lift.LiftSolver;
+import foldwright.lift.PartShares;
 import foldwright.machine.Machine;
 import foldwright.machine.gantry.Gantry;
 import foldwright.study.Assess;
@@ -26,6 +28,8 @@ public final class LiftEngine implements Engine {
 
     private Optional<Gantry> knownGantry = Optional.empty();
     private Optional<GantryLoads> gantryLoads = Optional.empty();
+    private final Object sharing = new Object();
+    private LiftSolver knownSolver;
 
     @Override
     public Results quick(Machine machine) {
@@ -70,6 +74,16 @@ public final class LiftEngine implements Engine {
                 assessment.checks(),
                 "not computed yet",
                 Optional.of(runs.hold(machine).orElseThrow()));
+    }
+
+    @Override
+    public Optional<PartShares> shares(Machine machine, double height) {
+        synchronized (sharing) {
+            if (knownSolver == null || knownSolver.machine() != machine) {
+                knownSolver = new LiftSolver(machine);
+            }
+            return knownSolver.shares(height, Direction.RAISING);
+        }
     }
 
     @Override

@@ -7,9 +7,10 @@ import foldwright.lift.ArmLoad;
 import foldwright.lift.Cause;
 import foldwright.lift.CurvePoint;
 import foldwright.lift.ForceCurve;
+import foldwright.lift.PartShares;
+import foldwright.lift.PartShares.Split;
 import foldwright.lift.PinLoad;
 import foldwright.lift.ScrewLoad;
-import foldwright.lift.Shares;
 import foldwright.lift.SpringLoad;
 import foldwright.machine.Machine;
 import foldwright.machine.gantry.Block;
@@ -27,23 +28,28 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * Reads what a part carries: from the point of the force curve nearest to the height, so that
  * values and shares belong together, and from the gantry's instant.
  */
 final class PartReader {
-    private static final double LEAST_SHARE = 0.002;
+    /** A whole and a value that differ by more do not belong together [1]. */
+    private static final double SAME = 1e-3;
 
     private final Machine machine;
     private final Optional<CurvePoint> point;
     private final Optional<GantryLoads> gantry;
     private final List<Fact> facts = new ArrayList<>();
     private final List<Share> shares = new ArrayList<>();
+    private final PartSplits splits;
     private String split = "";
+    private String note = "";
 
-    PartReader(Machine machine, Results results, double height) {
+    PartReader(Machine machine, Results results, PartSplits splits, double height) {
         this.machine = machine;
+        this.splits = splits;
         gantry = results.gantry();
         point = results.curve().flatMap(c -> nearest(c, height));
     }
@@ -69,7 +75,7 @@ final class PartReader {
         if (facts.isEmpty()) {
             facts.add(new Fact(part.kind().word(), "no load is computed for it"));
         }
-        return new PartReading(part.name(), facts, split, shares);
+        return new PartReading(part.name(), facts, split, shares, note);
     }
 
     private void fact(String name, double si, Shown unit) {
@@ -111,7 +117,8 @@ final class PartReader {
                                 Numerals.with(Math.abs(a.axial()), Shown.NEWTON)));
                 OptionalDouble strength = machine.lift().arm().material().strength();
                 limited("stress", a.stress(), strength.orElse(Double.NaN), Shown.MEGAPASCAL);
-                footShares(p);
+                split = "bending by cause";
+                ownShares(p, a.bending(), s -> s.arm(name), Shown.NEWTON_METRE);
             }
         }
     }
@@ -122,7 +129,8 @@ final class PartReader {
                 fact("force across it", l.force(), Shown.NEWTON);
                 double limit = l.use() > 0 ? l.pressure() / l.use() : Double.NaN;
                 limited("pressure in its bearing", l.pressure(), limit, Shown.MEGAPASCAL);
-                footShares(p);
+                split = "force by cause";
+                ownShares(p, l.force(), s -> s.pin(name), Shown.NEWTON);
             }
         }
     }
@@ -176,6 +184,7 @@ final class PartReader {
                             Numerals.with(s.extent(), extent)
                                     + ", free at "
                                     + Numerals.with(s.free(), extent)));
+            note = "its length alone makes its force: no shares";
             if (!Double.isNaN(s.stress())) {
                 limited("stress of its wire", s.stress(), s.allowedStress(), Shown.MEGAPASCAL);
             }
@@ -218,9 +227,9 @@ final class PartReader {
             facts.add(new Fact("when", gantry.get().words()));
             split = "tension by cause";
             double most = Math.max(Math.abs(t.rest()), Math.abs(t.acceleration()));
-            share("pretension", t.rest(), Shown.NEWTON, most);
-            share("acceleration", t.acceleration(), Shown.NEWTON, most);
-            share("rail friction, would add", t.friction(), Shown.NEWTON, most);
+            share("pretension", t.rest(), t.total(), most);
+            share("acceleration", t.acceleration(), t.total(), most);
+            share("rail friction, would add", t.friction(), Double.NaN, most);
             return;
         }
         point.ifPresent(
@@ -237,8 +246,15 @@ final class PartReader {
                 });
     }
 
-    private void share(String name, double si, Shown unit, double most) {
-        shares.add(new Share(name, Numerals.with(si, unit), si / most, Optional.empty()));
+    /** A piece of a belt's tension; one that is no part of the whole has no percentage. */
+    private void share(String name, double si, double whole, double most) {
+        shares.add(
+                new Share(
+                        name,
+                        Numerals.with(si, Shown.NEWTON),
+                        Double.isNaN(whole) ? "" : ShareRows.percent(si / whole),
+                        si / most,
+                        Optional.empty()));
     }
 
     private void rail(String name) {
@@ -268,31 +284,37 @@ final class PartReader {
         facts.add(new Fact("when", gantry.get().words()));
     }
 
+    /** Shares of this very part, or that they are being computed. */
+    private void ownShares(
+            CurvePoint p, double value, Function<PartShares, Optional<Split>> own, Shown unit) {
+        PartSplits.Answer answer = splits.at(p.height());
+        Optional<Split> found = answer.shares().flatMap(own);
+        List<Share> rows = found.map(s -> ShareRows.of(s, unit)).orElse(List.of());
+        boolean fits =
+                found.filter(s -> Math.abs(s.total() - value) <= SAME * value + 1e-9).isPresent();
+        if (answer.state() == PartSplits.State.KNOWN && fits) {
+            shares.addAll(rows);
+            split += ", " + Numerals.with(value, unit);
+        } else if (answer.state() == PartSplits.State.NONE) {
+            split = "";
+            return;
+        } else {
+            shares.addAll(ShareRows.blank(rows));
+            split += ": being computed";
+        }
+        note =
+                shares.stream().anyMatch(s -> s.cause().equals(Optional.of(Cause.WIND_UP)))
+                        ? "screws out of step: joints give as stated"
+                        : "bars to the right load it, to the left relieve it";
+    }
+
     private void footShares(CurvePoint p) {
         split = "push at the feet by cause, " + Numerals.with(p.footForce(), Shown.NEWTON);
-        causes(p.footShares(), Shown.NEWTON);
+        shares.addAll(ShareRows.of(p.footShares(), Shown.NEWTON));
     }
 
     private void motorShares(CurvePoint p) {
-        split = "motor torque by cause";
-        causes(p.motorShares(), Shown.NEWTON_METRE);
-    }
-
-    private void causes(Shares all, Shown unit) {
-        double most = 0;
-        for (Cause c : Cause.values()) {
-            most = Math.max(most, Math.abs(all.of(c)));
-        }
-        for (Cause c : Cause.values()) {
-            double value = all.of(c);
-            if (Math.abs(value) > LEAST_SHARE * most) {
-                shares.add(
-                        new Share(
-                                c.label(),
-                                Numerals.with(value, unit),
-                                value / most,
-                                Optional.of(c)));
-            }
-        }
+        split = "motor torque by cause, " + Numerals.with(p.motor().needed(), Shown.NEWTON_METRE);
+        shares.addAll(ShareRows.of(p.motorShares(), Shown.NEWTON_METRE));
     }
 }

@@ -3,6 +3,7 @@ package foldwright.viewer.session;
 
 import foldwright.lift.Cause;
 import foldwright.study.Verdict;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,9 +13,14 @@ import java.util.Optional;
  * @param title its name
  * @param facts values with their units, and what they may be
  * @param split what the causes below add up to, empty when there are none
- * @param shares by cause, the largest pieces of a whole
+ * @param shares by cause, the pieces of a whole
+ * @param note a sentence below them, empty when there is nothing to say
  */
-public record PartReading(String title, List<Fact> facts, String split, List<Share> shares) {
+public record PartReading(
+        String title, List<Fact> facts, String split, List<Share> shares, String note) {
+    /** Shares told aloud, the largest first. */
+    private static final int SPOKEN = 3;
+
     /**
      * A value.
      *
@@ -33,10 +39,12 @@ public record PartReading(String title, List<Fact> facts, String split, List<Sha
      *
      * @param name of its cause
      * @param value with its unit and sign
+     * @param percent of the whole, empty where that says nothing
      * @param part of the largest piece, -1 to 1
      * @param cause of the lift that gives its colour, if it is one
      */
-    public record Share(String name, String value, double part, Optional<Cause> cause) {}
+    public record Share(
+            String name, String value, String percent, double part, Optional<Cause> cause) {}
 
     public PartReading {
         facts = List.copyOf(facts);
@@ -49,6 +57,11 @@ public record PartReading(String title, List<Fact> facts, String split, List<Sha
         for (Fact f : facts) {
             out.append(", ").append(f.name()).append(' ').append(f.value());
         }
+        shares.stream()
+                .filter(s -> !s.percent().isEmpty())
+                .sorted(Comparator.comparingDouble(s -> -Math.abs(s.part())))
+                .limit(SPOKEN)
+                .forEach(s -> out.append(", ").append(s.percent()).append(' ').append(s.name()));
         return out.toString();
     }
 }

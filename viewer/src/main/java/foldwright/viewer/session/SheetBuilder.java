@@ -61,6 +61,11 @@ public final class SheetBuilder {
                     question, overlayOf(question), height, 0, Forces.SHOWN, StrayView.FITTING);
         }
 
+        /** The same with a part pointed at. */
+        public Choice pointing(int part) {
+            return new Choice(question, overlay, height, part, forces, larger);
+        }
+
         private static Overlay overlayOf(Question question) {
             return switch (question) {
                 case FOLD, LEAN -> Overlay.ARM_BENDING;
@@ -181,9 +186,9 @@ public final class SheetBuilder {
         return next;
     }
 
-    /** What is known of a part at a height. */
-    public PartReading reading(Results results, Part part, double height) {
-        return new PartReader(machine, results, height).read(part);
+    /** What is known of a part at a height, with its shares from {@code splits}. */
+    public PartReading reading(Results results, PartSplits splits, Part part, double height) {
+        return new PartReader(machine, results, splits, height).read(part);
     }
 
     /**

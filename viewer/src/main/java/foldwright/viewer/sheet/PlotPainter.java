@@ -12,6 +12,7 @@ import foldwright.study.Verdict;
 import foldwright.viewer.paint.Align;
 import foldwright.viewer.paint.Lettering;
 import foldwright.viewer.paint.Texture;
+import java.util.List;
 
 /** The opened question's quantity over height, on the machine's own height axis. */
 final class PlotPainter {
@@ -30,6 +31,7 @@ final class PlotPainter {
     private final Second second;
     private double height;
     private String worstWords;
+    private String shortWords;
     private String ruleWords;
 
     /** How the second curve is drawn. */
@@ -337,7 +339,8 @@ final class PlotPainter {
         pen.mark(verdict, px, py, at.of(19, 14));
         Lettering look = pen.over(pen.strong(14, 13, pen.palette.ink));
         if (worstWords == null) {
-            worstWords = (at.small ? "" : "needs ") + Numerals.with(plot.needed().at(worst), unit);
+            shortWords = Numerals.with(plot.needed().at(worst), unit);
+            worstWords = at.small ? shortWords : "needs " + shortWords;
         }
         String words = worstWords;
         double w = pen.canvas.width(look, words);
@@ -356,9 +359,28 @@ final class PlotPainter {
                     px, up + 0.35 * look.em(), py - at.of(12, 9), pen.palette.ink2, pen.line(1));
             y = up;
         } else if (left < at.plotLeft() + at.of(4, 3)) {
-            // No room inside the curve: to the right of the mark.
-            left = Math.min(px + at.of(15, 11), at.plotRight() + at.of(12, 8) - w);
+            rightOfMark(look, worst, px, y);
+            return;
         }
         pen.canvas.text(look, left, y, words);
+    }
+
+    /**
+     * The words of the worst point where there is no room inside the curve: to the right of the
+     * mark, short if need be, above it if even so they would cross the limit.
+     */
+    private void rightOfMark(Lettering look, int worst, double px, double y) {
+        double limit = px(plot.available().orElseThrow().values().at(worst));
+        double end = limit > px ? limit - at.of(7, 5) : at.plotRight() + at.of(12, 8);
+        double beside = px + at.of(15, 11);
+        for (String words : List.of(worstWords, shortWords)) {
+            double w = pen.canvas.width(look, words);
+            if (beside + w <= end) {
+                pen.canvas.text(look, beside, y, words);
+                return;
+            }
+        }
+        double w = pen.canvas.width(look, shortWords);
+        pen.canvas.text(look, end - w, y - at.of(8, 6), shortWords);
     }
 }

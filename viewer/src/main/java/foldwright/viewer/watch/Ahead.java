@@ -1,17 +1,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.watch;
 
+import foldwright.lift.PartShares;
+import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
 import foldwright.run.BadRunFile;
 import foldwright.viewer.play.RunMaker;
 import foldwright.viewer.session.Dial;
 import foldwright.viewer.session.Engine;
+import foldwright.viewer.session.PartSplits;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.sheet.SheetModel;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -79,6 +83,16 @@ final class Ahead implements AutoCloseable {
     /** Everything computed, once it is. */
     Results results() {
         return wait(results);
+    }
+
+    /** What pins and arms carry by cause; computed when asked. */
+    PartSplits splits() {
+        Machine machine = wait(read).machine().machine();
+        return height -> {
+            Optional<PartShares> shares = engine.shares(machine, height);
+            return new PartSplits.Answer(
+                    shares.isPresent() ? PartSplits.State.KNOWN : PartSplits.State.NONE, shares);
+        };
     }
 
     /** Begins to compute the hills over the first rules. */

@@ -10,11 +10,13 @@ import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.picture.PngFile;
 import foldwright.viewer.play.PlayPage;
-import foldwright.viewer.play.Reel;
 import foldwright.viewer.play.RunMaker;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.Ground;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.scene.Part;
+import foldwright.viewer.session.PartReading;
+import foldwright.viewer.session.PartSplits;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.session.SheetBuilder;
@@ -22,25 +24,45 @@ import foldwright.viewer.sheet.Layout;
 import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.SheetPainter;
 import foldwright.viewer.sheet.Studio;
+import foldwright.viewer.window.PartSheet;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.joml.Vector3f;
 
 /** Writes pictures of a machine without a display. */
 public final class Stills {
     /** What picture is wanted. */
     public record Wish(
-            PictureSize size, HeightWish height, Question question, Theme theme, Ground ground) {}
+            PictureSize size,
+            HeightWish height,
+            Question question,
+            Theme theme,
+            Ground ground,
+            Optional<PartWish> part) {}
 
-    private Stills() {}
+    private final Studio studio;
+    private final Wish wish;
+    private final Subject subject;
+    private final SheetBuilder builder;
+
+    private Stills(Studio studio, Wish wish, Subject subject) {
+        this.studio = studio;
+        this.wish = wish;
+        this.subject = subject;
+        builder = new SheetBuilder(studio.scene());
+    }
 
     /** Draws and writes one picture. */
     static void write(Ahead ahead, Function<Subject, Wish> wishes, Path file)
-            throws IOException, BadMachineFile, BadRunFile, RunMaker.NoRunException {
+            throws IOException,
+                    BadMachineFile,
+                    BadRunFile,
+                    RunMaker.NoRunException,
+                    PartWish.NoPartException {
         try (GlSurface surface = GlSurface.headless();
                 Studio studio = new Studio()) {
             assert surface.kind() == GlSurface.Kind.HEADLESS;
@@ -50,9 +72,12 @@ public final class Stills {
             subject.stand(studio, new MachineScene(subject.machine().machine()).on(wish.ground));
             studio.size(wish.size.width(), wish.size.height(), 1);
             // A rehearsal: the driver builds its shaders while the answers are being computed.
-            draw(studio, Results.NONE, rules(subject, List.of()), wish, subject);
+            Stills stills = new Stills(studio, wish, subject);
+            stills.draw(Results.NONE, rules(subject, List.of()), Optional.empty());
             List<SheetModel.Rule> rules = rules(subject, ahead.hills());
-            draw(studio, ahead.results(), rules, wish, subject);
+            Results results = ahead.results();
+            Optional<Part> part = stills.part(results);
+            stills.draw(results, rules, part.map(p -> stills.read(results, ahead.splits(), p)));
             try (Pixels pixels = studio.pixels()) {
                 PngFile.write(pixels, file);
             }
@@ -65,44 +90,58 @@ public final class Stills {
         return RuleSet.rules(machine, subject.dials(), Map.of(), hills);
     }
 
-    /** Draws the sheet a wish asks for. */
-    static void draw(
-            Studio studio,
-            Results results,
-            List<SheetModel.Rule> rules,
-            Wish wish,
-            Subject subject) {
-        Optional<Reel> reel = subject.reel();
-        var shape = studio.scene().shape();
-        OptionalDouble worst = results.worst(wish.question);
-        double chosen = wish.height.in(shape.flat(), shape.top(), worst);
-        double height = reel.map(r -> r.height(chosen)).orElse(chosen);
-        SheetBuilder.Page page = page(studio.scene(), results, wish, height, rules);
-        if (reel.isPresent()) {
-            page = PlayPage.still(reel.get()).over(page, results, studio.scene());
+    /** The part that is to be read. */
+    private Optional<Part> part(Results results) throws PartWish.NoPartException {
+        if (wish.part.isEmpty()) {
+            return Optional.empty();
         }
-        page = subject.over(page, studio.scene());
-        Studio.Look look = look(studio, wish);
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        SheetBuilder.Choice choice = SheetBuilder.Choice.of(wish.question, height(results));
+        List<Integer> order = builder.order(results, choice.overlay(), choice.height());
+        return Optional.of(wish.part.get().in(studio.scene(), order));
     }
 
-    private static SheetBuilder.Page page(
-            MachineScene scene,
-            Results results,
-            Wish wish,
-            double height,
-            List<SheetModel.Rule> rules) {
-        return new SheetBuilder(scene)
-                .page(
-                        results,
-                        SheetBuilder.Choice.of(wish.question, height),
-                        rules,
-                        new SheetBuilder.Words(
-                                "as in the file",
-                                Optional.empty(),
-                                caption(scene.shape(), height),
-                                Optional.empty()));
+    /** A part and what is known of it. */
+    private record Read(Part part, PartReading reading) {}
+
+    private Read read(Results results, PartSplits splits, Part part) {
+        return new Read(part, builder.reading(results, splits, part, height(results)));
+    }
+
+    /** The reading, beside its part as it was drawn last. */
+    private Studio.Overlay sheet(Read read) {
+        Vector3f at = studio.scene().middle(read.part, new Vector3f());
+        View view = studio.view();
+        return PartSheet.of(read.reading, view.x(at.x, at.y, at.z), view.y(at.x, at.y, at.z));
+    }
+
+    private double height(Results results) {
+        var shape = studio.scene().shape();
+        double chosen = wish.height.in(shape.flat(), shape.top(), results.worst(wish.question));
+        return subject.reel().map(r -> r.height(chosen)).orElse(chosen);
+    }
+
+    /** Draws the sheet that is asked for. */
+    private void draw(Results results, List<SheetModel.Rule> rules, Optional<Read> read) {
+        MachineScene scene = studio.scene();
+        double height = height(results);
+        SheetBuilder.Choice choice =
+                SheetBuilder.Choice.of(wish.question, height)
+                        .pointing(read.map(r -> r.part.id()).orElse(0));
+        SheetBuilder.Words words =
+                new SheetBuilder.Words(
+                        "as in the file",
+                        Optional.empty(),
+                        caption(scene.shape(), height),
+                        Optional.empty());
+        SheetBuilder.Page page = builder.page(results, choice, rules, words);
+        if (subject.reel().isPresent()) {
+            page = PlayPage.still(subject.reel().get()).over(page, results, scene);
+        }
+        page = subject.over(page, scene);
+        Studio.Look look = look(studio, wish);
+        studio.drawMachine(page.moment(), look);
+        Studio.Overlay sheet = read.map(this::sheet).orElse(Studio.Overlay.NONE);
+        studio.drawSheet(page.model(), page.marks(), look, sheet);
     }
 
     /** From above where the gantry is in question. */

@@ -136,6 +136,14 @@ public final class WatchCommand implements Callable<Integer> {
     private Question question;
 
     @Option(
+            names = "--part",
+            paramLabel = "NAME",
+            description =
+                    "Reads a part in the picture: what it carries, by cause. A name such as"
+                            + " \"front centre pin 1\", or worst for the most loaded one.")
+    private String part;
+
+    @Option(
             names = "--grid",
             description =
                     "A grid of 10 mm on the table, labelled in millimetres from the fixed pins.")
@@ -175,7 +183,7 @@ public final class WatchCommand implements Callable<Integer> {
         } catch (BadMachineFile | BadRunFile | CannotOpenException e) {
             err.println(e.getMessage());
             return ExitCode.BAD_INPUT;
-        } catch (NoGraphicsException | RunMaker.NoRunException e) {
+        } catch (NoGraphicsException | RunMaker.NoRunException | PartWish.NoPartException e) {
             err.println("foldwright: " + e.getMessage());
             return ExitCode.BAD_INPUT;
         }
@@ -184,6 +192,9 @@ public final class WatchCommand implements Callable<Integer> {
     private Optional<String> refusal() {
         if (over != null && beside != null) {
             return Optional.of("found both --over and --beside, allowed: one of them");
+        }
+        if (part != null && still == null) {
+            return Optional.of("found --part without --still; allowed: both together");
         }
         Optional<Path> occupied =
                 Stream.of(still, film, glb)
@@ -206,7 +217,11 @@ public final class WatchCommand implements Callable<Integer> {
     }
 
     private void outputs(Path shown, PrintWriter err)
-            throws IOException, BadMachineFile, BadRunFile, RunMaker.NoRunException {
+            throws IOException,
+                    BadMachineFile,
+                    BadRunFile,
+                    RunMaker.NoRunException,
+                    PartWish.NoPartException {
         Ahead.Reading reading = () -> Subject.read(shown, Optional.ofNullable(path));
         try (Ahead ahead = new Ahead(ENGINE, reading, this::withRun)) {
             try {
@@ -220,7 +235,11 @@ public final class WatchCommand implements Callable<Integer> {
     }
 
     private void outputs(Ahead ahead, PrintWriter err)
-            throws IOException, BadMachineFile, BadRunFile, RunMaker.NoRunException {
+            throws IOException,
+                    BadMachineFile,
+                    BadRunFile,
+                    RunMaker.NoRunException,
+                    PartWish.NoPartException {
         if (still != null) {
             Stills.write(ahead, s -> wish(new PictureSize(1920, 1080), s), still);
         }
@@ -298,7 +317,8 @@ public final class WatchCommand implements Callable<Integer> {
                                         : HeightWish.WORST),
                 replay ? Question.SKEW : Optional.ofNullable(question).orElse(Question.FOLD),
                 theme,
-                grid ? Ground.GRID : Ground.PLAIN);
+                grid ? Ground.GRID : Ground.PLAIN,
+                Optional.ofNullable(part).map(PartWish::new));
     }
 
     /** Says how far a film is: nothing in the first second, then now and then. */

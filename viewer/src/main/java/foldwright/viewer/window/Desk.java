@@ -22,6 +22,7 @@ import foldwright.viewer.session.Overlay;
 import foldwright.viewer.session.PartReading;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
+import foldwright.viewer.session.Splitter;
 import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.Studio;
 import java.io.IOException;
@@ -37,6 +38,7 @@ import java.util.OptionalDouble;
  */
 public final class Desk implements AutoCloseable {
     private final Calculator calculator;
+    private final Splitter splitter;
     private final Playback playback;
     private Path path;
     private Machine machine;
@@ -59,6 +61,7 @@ public final class Desk implements AutoCloseable {
 
     public Desk(Engine engine, Runnable wake) {
         calculator = new Calculator(engine, wake);
+        splitter = new Splitter(engine, wake);
         playback = new Playback(wake);
     }
 
@@ -154,7 +157,7 @@ public final class Desk implements AutoCloseable {
 
     /** Takes finished results; returns whether there were any. */
     public boolean takeResults() {
-        boolean runs = playback.take();
+        boolean runs = playback.take() | splitter.take();
         Calculator.Done done = calculator.take();
         if (done == null) {
             return runs;
@@ -324,7 +327,7 @@ public final class Desk implements AutoCloseable {
 
     /** What is known of a part now. */
     public PartReading reading(Part part) {
-        return builder.reading(results, part, height);
+        return builder.reading(results, splitter.of(machine), part, height);
     }
 
     /** Parts in the order in which the keyboard walks them: the most loaded first. */
@@ -407,6 +410,7 @@ public final class Desk implements AutoCloseable {
     @Override
     public void close() {
         calculator.close();
+        splitter.close();
         playback.close();
     }
 }

@@ -216,7 +216,8 @@ class WindowInputTest {
         double x = (j.fixedX[0] + j.slidingX[1]) / 2;
         pointer(view.x(x, -scene.shape().outside(), z), view.y(x, -scene.shape().outside(), z));
         run("xdotool", "click", "1");
-        assertThat(title(t -> t.contains("centre pin 1"))).contains("centre pin 1");
+        assertThat(title(t -> t.contains("% weight of")))
+                .containsPattern("centre pin 1, force across it .*N, .*% weight of ");
         key("Escape");
     }
 
