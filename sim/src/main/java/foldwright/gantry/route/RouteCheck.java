@@ -248,8 +248,8 @@ public final class RouteCheck {
                             Fault.STRAND_TURNS,
                             g.belt().name(),
                             List.of(from, to),
-                            "the strand from \"%s\" to \"%s\" swings round by %.0f degrees over"
-                                    + " the travel: its ends pass each other; allowed: 10",
+                            "the strand from \"%s\" to \"%s\" turns by %.1f degrees over the travel,"
+                                    + " so its ends come near or pass each other aslant; allowed: 10",
                             from,
                             to,
                             Math.toDegrees(Math.abs(swing)));

@@ -86,8 +86,10 @@ final class GantryChecks {
         if (guide.length().isPresent() && guide.length().getAsDouble() < needed) {
             report.add(
                     path + ".length",
-                    "travel, block spacing and block need " + mm(needed),
-                    "at least that");
+                    mm(guide.length().getAsDouble())
+                            + ", where travel, block spacing and block need "
+                            + mm(needed),
+                    "at least " + mm(needed));
         }
     }
 

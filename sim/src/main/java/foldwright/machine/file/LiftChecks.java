@@ -114,29 +114,42 @@ final class LiftChecks {
         if (foot > machine.base().length()) {
             report.add(
                     "base.length",
-                    "folded flat, the slider ends stand " + mm(foot) + " from its end",
-                    "at least that");
+                    mm(machine.base().length())
+                            + ", where folded flat the slider ends stand "
+                            + mm(foot)
+                            + " from its end",
+                    "at least " + mm(foot));
         }
         double top = machine.deck().pinInset() + geometry.spread(flat, lift.stages());
         if (top > machine.deck().length()) {
             report.add(
                     "deck.length",
-                    "folded flat, its slider ends stand " + mm(top) + " from its end",
-                    "at least that");
+                    mm(machine.deck().length())
+                            + ", where folded flat its slider ends stand "
+                            + mm(top)
+                            + " from its end",
+                    "at least " + mm(top));
         }
     }
 
     private void checkWidths() {
         if (lift.width() > machine.base().width()) {
             report.add(
-                    "lift.width", "wider than the base", "at most " + mm(machine.base().width()));
+                    "lift.width",
+                    mm(lift.width()) + " is wider than the base",
+                    "at most " + mm(machine.base().width()));
         }
         if (lift.width() > machine.deck().width()) {
             report.add(
-                    "lift.width", "wider than the deck", "at most " + mm(machine.deck().width()));
+                    "lift.width",
+                    mm(lift.width()) + " is wider than the deck",
+                    "at most " + mm(machine.deck().width()));
         }
         if (lift.arm().section().depth() >= lift.arm().length()) {
-            report.add("lift.arm.section", "deeper than the arm is long", "less");
+            report.add(
+                    "lift.arm.section",
+                    mm(lift.arm().section().depth()) + " is no less than the arm's own length",
+                    "a depth of less than " + mm(lift.arm().length()));
         }
     }
 
@@ -145,14 +158,15 @@ final class LiftChecks {
         if (lift.pins().usual().diameter() >= depth) {
             report.add(
                     "lift.pins.usual.diameter",
-                    "no arm is left round the pin",
+                    mm(lift.pins().usual().diameter()) + " leaves no arm round the pin",
                     "less than the depth of the arm, " + mm(depth));
         }
         for (int i = 0; i < lift.pins().special().size(); i++) {
-            if (lift.pins().special().get(i).pin().diameter() >= depth) {
+            double diameter = lift.pins().special().get(i).pin().diameter();
+            if (diameter >= depth) {
                 report.add(
                         "lift.pins.special[" + i + "].pin.diameter",
-                        "no arm is left round the pin",
+                        mm(diameter) + " leaves no arm round the pin",
                         "less than the depth of the arm, " + mm(depth));
             }
         }
