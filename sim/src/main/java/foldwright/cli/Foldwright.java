@@ -5,9 +5,15 @@ import foldwright.gantry.model.GantryTrouble;
 import foldwright.machine.file.NearestWord;
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -22,16 +28,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
         synopsisSubcommandLabel = "COMMAND",
         mixinStandardHelpOptions = true,
         version = "foldwright 0.1.0",
-        subcommands = {
-            NewCommand.class,
-            AssessCommand.class,
-            CurveCommand.class,
-            FoldCommand.class,
-            HoldCommand.class,
-            ReplayCommand.class,
-            LimitsCommand.class,
-            ProofCommand.class
-        },
         footer = {
             "",
             "Returns 0 when everything holds, 1 when something fails its verdict, 2 for input that"
@@ -41,13 +37,46 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "  foldwright assess scenes/van-bench.json -o report"
         })
 public final class Foldwright implements Runnable {
+    private static final Map<String, Supplier<Callable<Integer>>> COMMANDS = new LinkedHashMap<>();
+
+    static {
+        COMMANDS.put("new", NewCommand::new);
+        COMMANDS.put("assess", AssessCommand::new);
+        COMMANDS.put("curve", CurveCommand::new);
+        COMMANDS.put("fold", FoldCommand::new);
+        COMMANDS.put("hold", HoldCommand::new);
+        COMMANDS.put("replay", ReplayCommand::new);
+        COMMANDS.put("limits", LimitsCommand::new);
+        COMMANDS.put("proof", ProofCommand::new);
+    }
+
     @Spec private CommandSpec spec;
 
     private Foldwright() {}
 
     /** Every command of this module; the viewer adds its own before it runs them. */
     public static CommandLine commandLine() {
+        return commandLine(COMMANDS.keySet());
+    }
+
+    /** Names of the commands of this module. */
+    public static Set<String> commands() {
+        return Collections.unmodifiableSet(COMMANDS.keySet());
+    }
+
+    /**
+     * Some of the commands: describing all of them to the parser takes longer than a curve.
+     *
+     * @param wanted names; others than those of commands are passed over
+     */
+    public static CommandLine commandLine(Set<String> wanted) {
         CommandLine line = new CommandLine(new Foldwright());
+        COMMANDS.forEach(
+                (name, command) -> {
+                    if (wanted.contains(name)) {
+                        line.addSubcommand(command.get());
+                    }
+                });
         StandardStream out = StandardStream.out();
         line.setOut(new PrintWriter(out, true));
         line.setErr(new PrintWriter(StandardStream.err(), true));

@@ -7,6 +7,7 @@ import foldwright.machine.linkage.Lift;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The lowest motor margin over the travel for many variants of one machine: what the force curve
@@ -38,6 +39,20 @@ public final class LeastMargin {
     /** Variants of this machine will be asked for. */
     public LeastMargin(Machine machine) {
         this.machine = machine;
+    }
+
+    /**
+     * Variants of this machine will be asked for.
+     *
+     * @param curve of the machine itself, which knows whether friction locks it
+     */
+    public LeastMargin(Machine machine, ForceCurve curve) {
+        this(machine);
+        boolean locked =
+                Stream.of(Finding.Kind.PINS_LOCK, Finding.Kind.GUIDE_JAMS)
+                        .flatMap(kind -> curve.findings(kind).stream())
+                        .anyMatch(lock -> insideTravel(machine.lift(), lock));
+        known = new Known(machine.lift(), locked);
     }
 
     /**
@@ -149,9 +164,11 @@ public final class LeastMargin {
         if (!LockSearch.worthLooking(variant)) {
             return false;
         }
-        Lift lift = variant.lift();
-        double flat = new Scissor(lift).at(lift.travel().fold().low()).height();
         Optional<Finding> lock = new LockSearch(variant).find();
-        return lock.filter(f -> f.to() > flat).isPresent();
+        return lock.filter(f -> insideTravel(variant.lift(), f)).isPresent();
+    }
+
+    private static boolean insideTravel(Lift lift, Finding lock) {
+        return lock.to() > new Scissor(lift).at(lift.travel().fold().low()).height();
     }
 }

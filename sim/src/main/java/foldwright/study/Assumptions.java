@@ -15,15 +15,20 @@ final class Assumptions {
 
     /** Those that lie under one of the given key paths. */
     static List<Assumption> under(Machine machine, String... paths) {
-        return machine.assumed().stream()
-                .filter(key -> Arrays.stream(paths).anyMatch(key::startsWith))
-                .map(key -> of(machine, key))
-                .toList();
+        List<String> keys =
+                machine.assumed().stream()
+                        .filter(key -> Arrays.stream(paths).anyMatch(key::startsWith))
+                        .toList();
+        if (keys.isEmpty()) {
+            return List.of();
+        }
+        List<MachineNumbers.Entry> all = MachineNumbers.all(machine);
+        return keys.stream().map(key -> of(all, key)).toList();
     }
 
-    private static Assumption of(Machine machine, String path) {
+    private static Assumption of(List<MachineNumbers.Entry> all, String path) {
         List<MachineNumbers.Entry> numbers =
-                MachineNumbers.all(machine).stream()
+                all.stream()
                         .filter(e -> e.path().equals(path) || e.path().startsWith(path + "."))
                         .toList();
         if (numbers.size() == 1) {

@@ -3,17 +3,32 @@ package foldwright.viewer;
 
 import foldwright.cli.Foldwright;
 import foldwright.viewer.watch.WatchCommand;
+import java.util.Set;
 import picocli.CommandLine;
 
 /** Starts the program: the commands of the simulation and the viewer's own. */
 public final class Main {
+    private static final String WATCH = "watch";
+
     private Main() {}
 
     /** The commands of the simulation and the viewer's own. */
     public static CommandLine commandLine() {
-        CommandLine line = Foldwright.commandLine();
-        line.addSubcommand(new WatchCommand());
-        CommandLine watch = line.getSubcommands().get("watch");
+        return withWatch(Foldwright.commandLine());
+    }
+
+    /** The command that is called, or all of them where the first word is none. */
+    static CommandLine commandLine(String first) {
+        if (first.equals(WATCH)) {
+            return withWatch(Foldwright.commandLine(Set.of()));
+        }
+        boolean known = Foldwright.commands().contains(first);
+        return known ? Foldwright.commandLine(Set.of(first)) : commandLine();
+    }
+
+    private static CommandLine withWatch(CommandLine line) {
+        CommandLine watch = new CommandLine(new WatchCommand());
+        line.addSubcommand(WATCH, watch);
         watch.setOut(line.getOut());
         watch.setErr(line.getErr());
         watch.setCaseInsensitiveEnumValuesAllowed(true);
@@ -23,7 +38,7 @@ public final class Main {
 
     public static void main(String[] args) {
         // Without a command the window opens on a demo machine.
-        String[] asked = args.length == 0 ? new String[] {"watch"} : args;
-        System.exit(commandLine().execute(asked));
+        String[] asked = args.length == 0 ? new String[] {WATCH} : args;
+        System.exit(commandLine(asked[0]).execute(asked));
     }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 
 /**
  * Table entries by name. A name is compared after a normalisation that the part chooses, so "Tr
@@ -19,6 +20,7 @@ import java.util.function.UnaryOperator;
  */
 public final class Catalog<T> {
     private static final int SUGGESTIONS = 3;
+    private static final Pattern DROPPED = Pattern.compile("[^\\p{L}\\p{N}.+]");
 
     private final String kind;
     private final UnaryOperator<String> normalise;
@@ -57,7 +59,7 @@ public final class Catalog<T> {
 
     /** Lower case, blanks and punctuation other than point and plus dropped: the plain rule. */
     public static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}.+]", "");
+        return DROPPED.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
     }
 
     /** The entry of that name, or empty. */

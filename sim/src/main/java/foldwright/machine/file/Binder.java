@@ -8,6 +8,7 @@ import foldwright.machine.keys.Range;
 import foldwright.machine.keys.RecordMaker;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,13 +17,28 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Makes records from nodes by the keys described on their components, and reports every value that
  * does not fit. A record is only made once all its values are good.
  */
 final class Binder {
+    private static final ClassValue<Map<String, Class<?>>> KINDS =
+            new ClassValue<>() {
+                @Override
+                protected Map<String, Class<?>> computeValue(Class<?> sealed) {
+                    Map<String, Class<?>> kinds = new LinkedHashMap<>();
+                    for (Class<?> permitted : sealed.getPermittedSubclasses()) {
+                        if (permitted.isSealed()) {
+                            kinds.putAll(get(permitted));
+                        } else {
+                            kinds.put(permitted.getAnnotation(Kind.class).word(), permitted);
+                        }
+                    }
+                    return Collections.unmodifiableMap(kinds);
+                }
+            };
+
     private final Problems problems;
     private final Scalars scalars;
     private final TextForms textForms;
@@ -75,15 +91,16 @@ final class Binder {
 
     /** The words that choose the kinds of a sealed type, with the kinds. */
     static Map<String, Class<?>> kinds(Class<?> sealed) {
-        Map<String, Class<?>> kinds = new LinkedHashMap<>();
-        for (Class<?> permitted : sealed.getPermittedSubclasses()) {
-            if (permitted.isSealed()) {
-                kinds.putAll(kinds(permitted));
-            } else {
-                kinds.put(permitted.getAnnotation(Kind.class).word(), permitted);
-            }
+        return KINDS.get(sealed);
+    }
+
+    private static List<String> names(Optional<String> choosing, List<KeyOf> keys) {
+        List<String> names = new ArrayList<>(keys.size() + 1);
+        choosing.ifPresent(names::add);
+        for (KeyOf key : keys) {
+            names.add(key.name());
         }
-        return kinds;
+        return names;
     }
 
     private Optional<Class<?>> kind(
@@ -117,8 +134,7 @@ final class Binder {
     private Optional<Object> record(
             Node.Members members, String path, Class<?> type, Optional<String> choosing) {
         List<KeyOf> keys = Keys.of(type);
-        List<String> names =
-                Stream.concat(choosing.stream(), keys.stream().map(KeyOf::name)).toList();
+        List<String> names = names(choosing, keys);
         Set<String> misspelt = new HashSet<>();
         for (Node.Member member : members.members()) {
             boolean ignored = member.key().equals(type.getAnnotation(Kind.class).ignored());

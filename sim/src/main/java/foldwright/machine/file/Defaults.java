@@ -14,7 +14,8 @@ final class Defaults {
 
     /** The default of a key that has one. */
     static Node node(KeyOf key) {
-        boolean json = key.type() == int.class || key.orElse().matches("[\\[{].*");
+        boolean bracket = key.orElse().startsWith("[") || key.orElse().startsWith("{");
+        boolean json = key.type() == int.class || bracket;
         String text = json ? key.orElse() : '"' + key.orElse() + '"';
         return CACHE.computeIfAbsent(text, Defaults::read);
     }

@@ -23,10 +23,12 @@ sealed interface Node {
 
         /** The value of a key; of a key that stands twice, the first. */
         Optional<Node> get(String key) {
-            return members.stream()
-                    .filter(member -> member.key().equals(key))
-                    .map(Member::value)
-                    .findFirst();
+            for (Member member : members) {
+                if (member.key().equals(key)) {
+                    return Optional.of(member.value());
+                }
+            }
+            return Optional.empty();
         }
 
         @Override

@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.report.draw;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import foldwright.lift.Cause;
 import foldwright.study.Verdict;
 import java.io.IOException;
@@ -76,11 +81,38 @@ public final class Palette {
 
     /** The colours of a theme. */
     public static Palette of(Theme theme) {
-        try (InputStream in = Palette.class.getResourceAsStream(RESOURCE)) {
-            return new Palette(theme, new ObjectMapper().readTree(in));
+        try (InputStream in = Palette.class.getResourceAsStream(RESOURCE);
+                JsonParser parser = new JsonFactory().createParser(in)) {
+            parser.nextToken();
+            return new Palette(theme, tree(parser));
         } catch (IOException e) {
             throw new UncheckedIOException(RESOURCE, e);
         }
+    }
+
+    /**
+     * The value at the parser; an object mapper would take longer to load than a window to open.
+     */
+    private static JsonNode tree(JsonParser in) throws IOException {
+        JsonNodeFactory nodes = JsonNodeFactory.instance;
+        if (in.currentToken() == JsonToken.START_OBJECT) {
+            ObjectNode object = nodes.objectNode();
+            while (in.nextToken() == JsonToken.FIELD_NAME) {
+                String name = in.currentName();
+                in.nextToken();
+                object.set(name, tree(in));
+            }
+            return object;
+        } else if (in.currentToken() == JsonToken.START_ARRAY) {
+            ArrayNode array = nodes.arrayNode();
+            while (in.nextToken() != JsonToken.END_ARRAY) {
+                array.add(tree(in));
+            }
+            return array;
+        }
+        return in.currentToken().isNumeric()
+                ? nodes.numberNode(in.getDoubleValue())
+                : nodes.textNode(in.getText());
     }
 
     public Theme theme() {

@@ -14,16 +14,25 @@ final class EdgeFinder {
     private static final double WELD = 1e6;
     private static final double FLAT = 0.9999;
 
-    private record Corner(long x, long y, long z) {}
+    /** What a record compares by itself is only made at run time: too slow for so many. */
+    private record Corner(long x, long y, long z) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Corner c && x == c.x && y == c.y && z == c.z;
+        }
 
-    private record Side(int low, int high) {}
+        @Override
+        public int hashCode() {
+            return Long.hashCode((x * 0x9E3779B1L + y) * 0x85EBCA77L + z);
+        }
+    }
 
     private EdgeFinder() {}
 
     /** Edges of the triangles {@code from <= index < to}, {@link Mesh#EDGE_FLOATS} each. */
     static float[] edges(float[] vertices, int[] indices, int from, int to) {
         Map<Corner, Integer> corners = new HashMap<>();
-        Map<Side, float[]> open = new HashMap<>();
+        Map<Long, float[]> open = new HashMap<>();
         float[] out = new float[256];
         int count = 0;
         for (int t = from; t < to; t += 3) {
@@ -38,7 +47,7 @@ final class EdgeFinder {
             for (int k = 0; k < 3; k++) {
                 int a = ids[k];
                 int b = ids[(k + 1) % 3];
-                Side side = new Side(Math.min(a, b), Math.max(a, b));
+                long side = (long) Math.min(a, b) << 32 | Math.max(a, b);
                 float[] other = open.remove(side);
                 if (other == null) {
                     open.put(side, normal);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.session;
 
+import foldwright.lift.ForceCurve;
 import foldwright.machine.Machine;
 import foldwright.machine.file.MachineFile;
 import foldwright.viewer.sheet.SheetModel;
@@ -83,10 +84,11 @@ public final class Calculator implements AutoCloseable {
         if (request.depth == Depth.QUICK || next.newer()) {
             return;
         }
-        Results whole = engine.whole(request.machine, words -> {});
+        ForceCurve curve = engine.curve(request.machine);
+        Results whole = engine.whole(request.machine, curve, words -> {});
         give(request, whole, List.of());
         List<SheetModel.Hill> hills = new ArrayList<>();
-        ToDoubleFunction<Machine> margins = engine.margins(request.machine);
+        ToDoubleFunction<Machine> margins = engine.margins(request.machine, curve);
         for (Dial dial : request.dials) {
             if (next.overtaken()) {
                 return;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.session;
 
+import foldwright.lift.ForceCurve;
 import foldwright.lift.PartShares;
 import foldwright.machine.Machine;
 import java.util.Optional;
@@ -15,8 +16,16 @@ public interface Engine {
     /** Enough for the plot, the ribbon and the ink while a number is being dragged. */
     Results quick(Machine machine);
 
-    /** Everything: all checks, remedies; {@code progress} is told what is being done. */
-    Results whole(Machine machine, Consumer<String> progress);
+    /** The force curve, on which all else stands. */
+    ForceCurve curve(Machine machine);
+
+    /**
+     * Everything: all checks, remedies.
+     *
+     * @param curve of the machine
+     * @param progress told what is being done
+     */
+    Results whole(Machine machine, ForceCurve curve, Consumer<String> progress);
 
     /**
      * What pins and arms carry at a height [m] while rising, by cause; empty where the lift is
@@ -27,6 +36,8 @@ public interface Engine {
     /**
      * Lowest motor margin over the travel [1] of variants of a machine, for the points of hills;
      * may be asked by several threads.
+     *
+     * @param curve of the machine
      */
-    ToDoubleFunction<Machine> margins(Machine machine);
+    ToDoubleFunction<Machine> margins(Machine machine, ForceCurve curve);
 }

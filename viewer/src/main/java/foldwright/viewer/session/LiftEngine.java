@@ -64,8 +64,12 @@ public final class LiftEngine implements Engine {
     }
 
     @Override
-    public Results whole(Machine machine, Consumer<String> progress) {
-        ForceCurve curve = new LiftSolver(machine).curve();
+    public ForceCurve curve(Machine machine) {
+        return new LiftSolver(machine).curve();
+    }
+
+    @Override
+    public Results whole(Machine machine, ForceCurve curve, Consumer<String> progress) {
         Known runs = new Known(machine, curve);
         Assessment assessment = Assess.machine(machine, runs, progress);
         return from(
@@ -87,8 +91,8 @@ public final class LiftEngine implements Engine {
     }
 
     @Override
-    public ToDoubleFunction<Machine> margins(Machine machine) {
-        return new LeastMargin(machine)::of;
+    public ToDoubleFunction<Machine> margins(Machine machine, ForceCurve curve) {
+        return new LeastMargin(machine, curve)::of;
     }
 
     /** Runs that use what is there already; changes are tried on coarser curves. */

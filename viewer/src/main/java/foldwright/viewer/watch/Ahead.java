@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.watch;
 
+import foldwright.lift.ForceCurve;
 import foldwright.lift.PartShares;
 import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
@@ -26,7 +27,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * A file that is read and computed on other threads while the drawing thread gets its driver and
- * shaders ready: results first, then the hills, point by point on all processors.
+ * shaders ready: the curve first, then all other results, then the hills, point by point on all
+ * processors.
  */
 final class Ahead implements AutoCloseable {
     private final Engine engine;
@@ -40,6 +42,7 @@ final class Ahead implements AutoCloseable {
                     });
     private final Future<Subject> read;
     private final Future<Subject> subject;
+    private final Future<ForceCurve> curve;
     private final Future<Results> results;
     private final List<List<Future<Double>>> hills = new ArrayList<>();
 
@@ -57,8 +60,13 @@ final class Ahead implements AutoCloseable {
     Ahead(Engine engine, Reading reading, Preparing preparing) {
         this.engine = engine;
         read = pool.submit(reading::read);
-        results = pool.submit(() -> engine.whole(wait(read).machine().machine(), words -> {}));
         subject = pool.submit(() -> preparing.prepare(wait(read)));
+        curve = pool.submit(() -> engine.curve(wait(read).machine().machine()));
+        results =
+                pool.submit(
+                        () ->
+                                engine.whole(
+                                        wait(read).machine().machine(), wait(curve), words -> {}));
     }
 
     /** What is looked at, once it is there. */
@@ -95,16 +103,18 @@ final class Ahead implements AutoCloseable {
         };
     }
 
-    /** Begins to compute the hills over the first rules. */
+    /** Begins to compute the hills over the first rules, once the curve is there. */
     void hills(int count) throws BadMachineFile, BadRunFile, RunMaker.NoRunException {
         Subject shown = subject();
         List<Dial> dials = shown.dials();
-        ToDoubleFunction<MachineFile> margins = shown.margins(engine);
+        Future<ToDoubleFunction<MachineFile>> margins =
+                pool.submit(() -> shown.margins(engine, wait(curve)));
         for (Dial dial : dials.subList(0, Math.min(count, dials.size()))) {
             List<Future<Double>> points = new ArrayList<>();
             for (int i = 0; i < RuleSet.HILL_POINTS; i++) {
                 int point = i;
-                Callable<Double> work = () -> RuleSet.margin(margins, shown.machine(), dial, point);
+                Callable<Double> work =
+                        () -> RuleSet.margin(wait(margins), shown.machine(), dial, point);
                 points.add(pool.submit(work));
             }
             hills.add(points);

@@ -9,6 +9,11 @@ public record PictureSize(int width, int height) {
     private static final int LEAST = 640;
     private static final int MOST = 8192;
 
+    @Override
+    public String toString() {
+        return width + "x" + height;
+    }
+
     /** Reads a size. */
     public static final class Reader implements ITypeConverter<PictureSize> {
         @Override

@@ -70,10 +70,11 @@ public final class Stills {
             Wish wish = wishes.apply(subject);
             ahead.hills(SheetPainter.rulesIn(new Layout(wish.size.width(), wish.size.height(), 1)));
             subject.stand(studio, new MachineScene(subject.machine().machine()).on(wish.ground));
-            studio.size(wish.size.width(), wish.size.height(), 1);
-            // A rehearsal: the driver builds its shaders while the answers are being computed.
             Stills stills = new Stills(studio, wish, subject);
+            // A rehearsal on few pixels: the driver builds its shaders while answers are computed.
+            studio.size(wish.size.width() / 2, wish.size.height() / 2, 1);
             stills.draw(Results.NONE, rules(subject, List.of()), Optional.empty());
+            studio.size(wish.size.width(), wish.size.height(), 1);
             List<SheetModel.Rule> rules = rules(subject, ahead.hills());
             Results results = ahead.results();
             Optional<Part> part = stills.part(results);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.watch;
 
+import foldwright.lift.ForceCurve;
 import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
@@ -60,12 +61,16 @@ public record Subject(
         return alongPath() ? GantryDials.of(machine.machine()) : Dial.of(machine.machine());
     }
 
-    /** Margin of a variant [1] that the hills over these numbers show. */
-    ToDoubleFunction<MachineFile> margins(Engine engine) {
+    /**
+     * Margin of a variant [1] that the hills over these numbers show.
+     *
+     * @param curve of the machine
+     */
+    ToDoubleFunction<MachineFile> margins(Engine engine, ForceCurve curve) {
         if (alongPath()) {
             return m -> RunMaker.margin(m, path);
         }
-        ToDoubleFunction<Machine> margins = engine.margins(machine.machine());
+        ToDoubleFunction<Machine> margins = engine.margins(machine.machine(), curve);
         return m -> margins.applyAsDouble(m.machine());
     }
 

@@ -35,7 +35,7 @@ class CutTextTest {
                     List.of("van-bench", "class-plotter", "field-printer", "van-bench-binds")) {
                 Machine machine = Headless.machine(name);
                 studio.machine(new MachineScene(machine));
-                Results results = new LiftEngine().whole(machine, words -> {});
+                Results results = whole(machine);
                 for (int[] size : SIZES) {
                     studio.size(size[0], size[1], 1);
                     for (Question question : Question.values()) {
@@ -45,6 +45,11 @@ class CutTextTest {
             }
         }
         assertThat(wrong).isEmpty();
+    }
+
+    private static Results whole(Machine machine) {
+        LiftEngine engine = new LiftEngine();
+        return engine.whole(machine, engine.curve(machine), words -> {});
     }
 
     private void look(Studio studio, Results results, Question question, String where) {
