@@ -44,6 +44,15 @@ public final class GlSurface implements AutoCloseable {
      * @throws NoGraphicsException when no OpenGL 3.3 can be had
      */
     public static GlSurface headless() {
+        return headless(16, 16);
+    }
+
+    /**
+     * A context without any display that yet has a window of this size [px], which nobody sees.
+     *
+     * @throws NoGraphicsException when no OpenGL 3.3 can be had
+     */
+    public static GlSurface headless(int width, int height) {
         // Asking LWJGL for a driver thread of its own would only cost start time here.
         boolean linux = Platform.get() == Platform.LINUX;
         if (linux) {
@@ -55,7 +64,7 @@ public final class GlSurface implements AutoCloseable {
         if (linux) {
             glfwWindowHint(GLFW_CONTEXT_CREATION_API, GLFW_EGL_CONTEXT_API);
         }
-        return create(16, 16, "Foldwright", Kind.HEADLESS);
+        return create(width, height, "Foldwright", Kind.HEADLESS);
     }
 
     /**

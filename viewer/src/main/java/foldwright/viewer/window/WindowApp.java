@@ -7,6 +7,7 @@ import foldwright.report.draw.Theme;
 import foldwright.study.Numerals;
 import foldwright.viewer.beside.Second;
 import foldwright.viewer.gl.GlSurface;
+import foldwright.viewer.gl.NoGraphicsException;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.session.Engine;
 import foldwright.viewer.sheet.Studio;
@@ -40,16 +41,13 @@ public final class WindowApp implements AutoCloseable {
     private MachineRenderer.Quality drawn;
     private double ratio = 1;
 
-    private WindowApp(Desk desk, List<Path> demos, Memory memory) {
+    private WindowApp(
+            GlSurface surface, Studio studio, Desk desk, List<Path> demos, Memory memory) {
+        this.surface = surface;
+        this.studio = studio;
         this.desk = desk;
         this.demos = List.copyOf(demos);
         this.memory = memory;
-        surface =
-                GlSurface.window(
-                        "Foldwright",
-                        memory.number("width", 1280, 800, 7680),
-                        memory.number("height", 720, 450, 4320));
-        studio = new Studio();
         hand = new Hand(desk, gaze, studio);
         gaze.theme(memory.word("theme", "LIGHT").equals("DARK") ? Theme.DARK : Theme.LIGHT);
         gaze.textScale(memory.number("text", 100, 80, 160) / 100.0);
@@ -72,12 +70,12 @@ public final class WindowApp implements AutoCloseable {
     public static void run(Path file, Opening opening, Engine engine, List<Path> demos)
             throws CannotOpenException {
         AtomicBoolean listening = new AtomicBoolean();
+        Memory memory = Memory.usual();
         try (Desk desk = new Desk(engine, () -> wake(listening))) {
-            // Answers are computed while the driver starts.
             desk.playback().path(opening.toolpath());
             desk.second(opening.second());
-            desk.open(file);
-            try (WindowApp app = new WindowApp(desk, demos, Memory.usual())) {
+            Reading reading = new Reading(desk, file);
+            try (WindowApp app = open(reading, demos, memory)) {
                 if (desk.playback().along()) {
                     app.gaze.above();
                 }
@@ -86,6 +84,51 @@ public final class WindowApp implements AutoCloseable {
                 listening.set(true);
                 wake(listening);
                 app.loop();
+            }
+        }
+    }
+
+    /** Starts the driver while the file is read. */
+    private static WindowApp open(Reading reading, List<Path> demos, Memory memory)
+            throws CannotOpenException {
+        GlSurface surface;
+        try {
+            surface =
+                    GlSurface.window(
+                            "Foldwright",
+                            memory.number("width", 1280, 800, 7680),
+                            memory.number("height", 720, 450, 4320));
+        } catch (NoGraphicsException e) {
+            // What is wrong with the file is told before what is wrong with the computer.
+            reading.finished();
+            throw e;
+        }
+        Studio studio = new Studio();
+        try {
+            return new WindowApp(surface, studio, reading.finished(), demos, memory);
+        } catch (CannotOpenException e) {
+            studio.close();
+            surface.close();
+            throw e;
+        }
+    }
+
+    /**
+     * Does without a display what opening a window does, as far as the first picture, so that it is
+     * known which classes that takes.
+     *
+     * @param memory a file to remember the window in
+     */
+    public static void rehearse(Path file, Engine engine, Path memory) throws CannotOpenException {
+        try (Desk desk = new Desk(engine, () -> {})) {
+            Reading reading = new Reading(desk, file);
+            GlSurface surface = GlSurface.headless(640, 360);
+            Studio studio = new Studio();
+            try (WindowApp app =
+                    new WindowApp(
+                            surface, studio, reading.finished(), List.of(), new Memory(memory))) {
+                app.listen();
+                app.draw(MachineRenderer.Quality.REST);
             }
         }
     }
