@@ -6,9 +6,7 @@ import static java.lang.Math.fma;
 /** Pull of all belt sections on bridge, carriage and rotors. */
 final class BeltForces {
     private final BeltSprings belts;
-    private final double damping;
     private final double oby;
-    private final DampedPlace d = new DampedPlace();
 
     // On bridge and carriage, reversed sign [N, N m].
     double px;
@@ -20,39 +18,31 @@ final class BeltForces {
 
     BeltForces(BeltSprings belts, GantryModel model) {
         this.belts = belts;
-        damping = model.damping().belt();
         oby = -model.bridge().centreY();
     }
 
     /**
-     * Tensions and their sums on both bodies.
+     * Tensions and their sums on both bodies, in local variables: a field would be written back for
+     * every section.
      *
      * @param s place of the carriage on the bridge [m]
-     * @param half half a step, which predicts the velocity [s]
      */
-    void evaluate(MovingBody bridge, MovingBody carriage, double s, double half) {
-        DampedPlace d = this.d;
-        d.xb = fma(damping, bridge.speedX(half), bridge.x);
-        d.yb = fma(damping, bridge.speedY(half), bridge.y);
-        d.th = fma(damping, bridge.speedYaw(half), bridge.yaw);
-        d.xc = fma(damping, carriage.speedX(half), carriage.x);
-        d.yc = fma(damping, carriage.speedY(half), carriage.y);
-        d.tc = fma(damping, carriage.speedYaw(half), carriage.yaw);
-        d.s = s;
-        d.y = bridge.y + oby;
-        sum(belts.pretensionStiffness * bridge.yaw);
-    }
-
-    /** Sums in local variables: a field would be written back for every section. */
-    private void sum(double pretensionMoment) {
+    void evaluate(MovingBody bridge, MovingBody carriage, double s) {
+        double xb = bridge.aheadX;
+        double yb = bridge.aheadY;
+        double th = bridge.aheadYaw;
+        double xc = carriage.aheadX;
+        double yc = carriage.aheadY;
+        double tc = carriage.aheadYaw;
+        double y = bridge.y + oby;
         double bx = 0;
         double by = 0;
-        double bt = pretensionMoment;
+        double bt = belts.pretensionStiffness * bridge.yaw;
         double kx = 0;
         double ky = 0;
         double kt = 0;
         for (BeltSpring a = belts.firstAlone; a != null; a = a.next) {
-            double t = a.pull(d);
+            double t = a.tighten(a.even(yb, yc) + a.odd(xb, th, xc, tc), a.length(y) + a.longer(s));
             bx = fma(t, a.g0, bx);
             by = fma(t, a.g1, by);
             bt = fma(t, a.g2, bt);
@@ -61,16 +51,21 @@ final class BeltForces {
             kt = fma(t, a.g5, kt);
         }
         for (MirrorPair p = belts.firstPair; p != null; p = p.next) {
-            p.pull(d);
             BeltSpring a = p.right;
-            double even = p.sum;
-            double odd = p.difference;
-            bx = fma(odd, a.g0, bx);
-            by = fma(even, a.g1, by);
-            bt = fma(odd, a.g2, bt);
-            kx = fma(odd, a.g3, kx);
-            ky = fma(even, a.g4, ky);
-            kt = fma(odd, a.g5, kt);
+            double even = a.even(yb, yc);
+            double odd = a.odd(xb, th, xc, tc);
+            double length = a.length(y);
+            double longer = a.longer(s);
+            double right = a.tighten(even + odd, length + longer);
+            double left = p.left.tighten(even - odd, length - longer);
+            double sum = right + left;
+            double difference = right - left;
+            bx = fma(difference, a.g0, bx);
+            by = fma(sum, a.g1, by);
+            bt = fma(difference, a.g2, bt);
+            kx = fma(difference, a.g3, kx);
+            ky = fma(sum, a.g4, ky);
+            kt = fma(difference, a.g5, kt);
         }
         px = bx;
         py = by;

@@ -47,24 +47,29 @@ final class BeltSpring {
         endArm = ends ? section.endArm() : 0;
     }
 
-    /** Sets tension for a place and gives it [N]. */
-    double pull(DampedPlace d) {
-        return tighten(even(d) + odd(d), fma(lengthX, d.s, fma(lengthY, d.y, length0)));
+    /** Share of the extension that a mirrored motion leaves as it is, at a place ahead [m]. */
+    double even(double yb, double yc) {
+        return fma(g4, yc, fma(g1, yb, offset));
     }
 
-    /** Share of the extension that a mirrored motion leaves as it is [m]. */
-    double even(DampedPlace d) {
-        return fma(g4, d.yc, fma(g1, d.yb, offset));
+    /** Share of the extension whose sign a mirrored motion changes, at a place ahead [m]. */
+    double odd(double xb, double th, double xc, double tc) {
+        return fma(g0, xb, g3 * xc) + fma(g2, th, g5 * tc);
     }
 
-    /** Share of the extension whose sign a mirrored motion changes [m]. */
-    double odd(DampedPlace d) {
-        return fma(g0, d.xb, g3 * d.xc) + fma(g2, d.th, g5 * d.tc);
+    /** Length of the belt that stretches, with the carriage in the middle of the bridge [m]. */
+    double length(double y) {
+        return fma(lengthY, y, length0);
+    }
+
+    /** What a place of the carriage on the bridge adds to the length [m]. */
+    double longer(double s) {
+        return lengthX * s;
     }
 
     /** Sets and gives the tension for an extension by the bodies and a length [N]. */
     double tighten(double extension, double length) {
-        double turn = startArm * start.damped + endArm * end.damped;
+        double turn = startArm * start.ahead + endArm * end.ahead;
         double t = fma(ea / length, extension + turn, pretension);
         t = t < 0 ? 0 : t;
         tension = t;

@@ -78,7 +78,7 @@ final class CarriageForces {
         bristle = 0;
     }
 
-    /** Forces for a step of h; half of it predicts the velocity. */
+    /** Forces for a step of h. */
     void evaluate(MovingBody bridge, MovingBody carriage, double h) {
         double th = bridge.yaw;
         double tc = carriage.yaw;
@@ -88,12 +88,11 @@ final class CarriageForces {
         double minusArm = minusObx - s;
         double c = fma(minusArm, th, fma(ocx, tc, (carriage.y - bridge.y) + offsetY));
         place = s;
-        double half = 0.5 * h;
-        double uth = bridge.speedYaw(half);
-        double utc = carriage.speedYaw(half);
-        double backX = bridge.speedX(half) - carriage.speedX(half);
+        double uth = bridge.uyaw;
+        double utc = carriage.uyaw;
+        double backX = bridge.ux - carriage.ux;
         double minusUs = fma(minusOby, uth, fma(ocy, utc, backX));
-        double vc = carriage.speedY(half) - bridge.speedY(half);
+        double vc = carriage.uy - bridge.uy;
         double uc = fma(minusUs, th, fma(minusArm, uth, fma(ocx, utc, vc)));
         double dc = fma(damping, uc, LegForces.beyond(c, lateralPlay));
         double dpsi = fma(damping, utc - uth, LegForces.beyond(tc - th, yawPlay));

@@ -60,13 +60,15 @@ final class FieldMotor {
         return poles * (command - (rotor.angle - carried));
     }
 
-    /** Sets the torque for an electrical lag, adds it to the rotor and gives it. */
-    double pull(double lag) {
+    /** Drives the rotor for an electrical lag against its friction; gives the field's torque. */
+    double pull(double lag, double friction) {
         double t = fma(strength, FieldSine.of(lag), damping * (commandRate - rotor.predicted));
         torque = t;
         double size = Math.abs(t);
-        peak = size > peak ? size : peak;
-        rotor.driven += t;
+        if (size > peak) {
+            peak = size;
+        }
+        rotor.driven = t - friction;
         return t;
     }
 

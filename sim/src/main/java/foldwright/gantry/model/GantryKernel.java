@@ -89,8 +89,8 @@ public final class GantryKernel {
 
     /** Puts the machine square and at rest at a place, rotors on their commands. */
     public void stand(double x, double y) {
-        bridge.stand(-obx, y - oby);
-        carriage.stand(x - ocx, y - ocy);
+        bridge.stand(-obx, y - oby, 0);
+        carriage.stand(x - ocx, y - ocy, 0);
         legs.stand();
         rail.stand();
         command(x, y, 0, 0);
@@ -106,10 +106,10 @@ public final class GantryKernel {
     /** Takes place, rest and commands of another kernel of the same layout. */
     public void standAs(GantryKernel other) {
         stand(midX, midY);
-        bridge.placeAs(other.bridge);
-        carriage.placeAs(other.carriage);
+        bridge.stand(other.bridge.x, other.bridge.y, other.bridge.yaw);
+        carriage.stand(other.carriage.x, other.carriage.y, other.carriage.yaw);
         for (int i = 0; i < axles.rotors.length; i++) {
-            axles.rotors[i].angle = other.axles.rotors[i].angle;
+            axles.rotors[i].stand(other.axles.rotors[i].angle);
         }
         for (int m = 0; m < axles.motors.length; m++) {
             axles.motors[m].command = other.axles.motors[m].command;
@@ -129,7 +129,7 @@ public final class GantryKernel {
         axles.evaluate(h, bridge.yaw, carriage.yaw);
         legs.evaluate(bridge, h);
         rail.evaluate(bridge, carriage, h);
-        pull.evaluate(bridge, carriage, rail.place(), 0.5 * h);
+        pull.evaluate(bridge, carriage, rail.place());
         sumForces();
     }
 

@@ -38,11 +38,11 @@ final class LegForces {
         bristleRight = 0;
     }
 
-    /** Forces for a step of h; half of it predicts the velocity. */
+    /** Forces for a step of h. */
     void evaluate(MovingBody bridge, double h) {
         double th = bridge.yaw;
-        double ux = bridge.speedX(0.5 * h);
-        double uth = bridge.speedYaw(0.5 * h);
+        double ux = bridge.ux;
+        double uth = bridge.uyaw;
         double across = 0;
         double turning = 0;
         double left = frictionLeft;

@@ -34,13 +34,15 @@ final class RidingLoad {
     private final double[] axleInertia;
     private final double[] axleDrag;
     private final double beltLine;
+    private final double lead;
     private double massX;
     private double massY;
     private double yawInertia;
     private double dragX;
     private double dragY;
 
-    private RidingLoad(BeltSystem system, MotionRelation relation) {
+    private RidingLoad(BeltSystem system, MotionRelation relation, double lead) {
+        this.lead = lead;
         this.relation = relation;
         axleInertia = new double[system.axleNames().size()];
         axleDrag = new double[axleInertia.length];
@@ -55,7 +57,7 @@ final class RidingLoad {
 
     /** Where the system stands. */
     static RidingLoad standing(GantryModel model, BeltSystem system, MotionRelation relation) {
-        RidingLoad sum = new RidingLoad(system, relation);
+        RidingLoad sum = new RidingLoad(system, relation, model.damping().belt());
         BeltRun run = BeltRun.of(system, relation);
         for (BeltRun.Strand strand : run.strands()) {
             sum.add(strand, model);
@@ -196,11 +198,11 @@ final class RidingLoad {
 
     /** The bridge with what swings with it; its centre of mass is taken as unchanged. */
     MovingBody bridge(BodyMass own) {
-        return new MovingBody(own.mass(), own.mass() + massY, own.yawInertia() + yawInertia);
+        return new MovingBody(own.mass(), own.mass() + massY, own.yawInertia() + yawInertia, lead);
     }
 
     MovingBody carriage(BodyMass own) {
-        return new MovingBody(own.mass() + massX, own.mass(), balanced(own).yawInertia());
+        return new MovingBody(own.mass() + massX, own.mass(), balanced(own).yawInertia(), lead);
     }
 
     /**

@@ -24,15 +24,19 @@ final class Rotor {
     double acceleration;
     double bristle;
 
-    // Results of the last evaluation; driven is the torque without that of the belts.
+    /** Torque of the last evaluation without that of the belts [N m]. */
     double driven;
+
+    /** Rate at n, predicted over half a step with the last acceleration [rad/s]. */
     double predicted;
+
+    /** Angle ahead along it by the belts' damping time [rad]. */
+    double ahead;
+
+    private final double lead;
 
     /** Where belts run on and off its wheels. */
     BeltEnds ends;
-
-    /** Angle ahead by the belts' damping time. */
-    double damped;
 
     /** The rotor that is its mirror image across x = 0, and 1 where both turn alike; or null. */
     Rotor image;
@@ -45,9 +49,13 @@ final class Rotor {
     /** The next rotor without a motor. */
     Rotor nextFree;
 
-    Rotor(double inertia, double drag) {
+    /**
+     * @param lead damping time of the belts [s]
+     */
+    Rotor(double inertia, double drag, double lead) {
         this.inertia = inertia;
         this.drag = drag;
+        this.lead = lead;
         perInertia = 1 / inertia;
         stick = STICK * inertia;
     }
@@ -55,19 +63,18 @@ final class Rotor {
     /** Stands still at an angle [rad]. */
     void stand(double newAngle) {
         angle = newAngle;
+        ahead = newAngle;
         rate = 0;
+        predicted = 0;
         acceleration = 0;
         bristle = 0;
     }
 
-    /** Friction of the bearing and the velocity at n, for a step of h. */
-    void evaluate(double h, double beltDamping) {
-        double w = fma(0.5 * h, acceleration, rate);
-        predicted = w;
-        damped = fma(beltDamping, w, angle);
+    /** Friction of the bearing for a step of h [N m]. */
+    double friction(double h) {
         double f = LegForces.clip(fma(stick * h, rate, bristle), drag);
         bristle = f;
-        driven = -f;
+        return f;
     }
 
     /** Torque with the pull of the belts at the last evaluation [N m]. */
@@ -84,6 +91,10 @@ final class Rotor {
         acceleration = a;
         double w = fma(h, a, rate);
         rate = w;
-        angle = fma(h, w, angle);
+        double u = fma(0.5 * h, a, w);
+        predicted = u;
+        double turned = fma(h, w, angle);
+        angle = turned;
+        ahead = fma(lead, u, turned);
     }
 }

@@ -26,13 +26,12 @@ final class RotorSet {
     final ShaftSpring[] shafts;
 
     /** What belt ends without an axle turn: it stands still for ever. */
-    final Rotor still = new Rotor(1, 0);
+    final Rotor still = new Rotor(1, 0, 0);
 
     private final Rotor firstRotor;
     private final Rotor firstFree;
     private final FieldMotor firstMotor;
     private final ShaftSpring firstShaft;
-    private final double beltDamping;
     private final double shaftDamping;
 
     /** Torque of the fields that stand on bridge and carriage, reversed sign [N m]. */
@@ -59,7 +58,7 @@ final class RotorSet {
         MirrorImages.equalise(drag);
         rotors = new Rotor[count];
         for (int i = count - 1; i >= 0; i--) {
-            rotors[i] = new Rotor(inertia[i], drag[i]);
+            rotors[i] = new Rotor(inertia[i], drag[i], model.damping().belt());
             rotors[i].perX = relation.anglePerX(i);
             rotors[i].perY = relation.anglePerY(i);
             rotors[i].next = i + 1 < count ? rotors[i + 1] : null;
@@ -76,7 +75,6 @@ final class RotorSet {
         firstFree = chainFree();
         firstMotor = motors.length == 0 ? null : motors[0];
         firstShaft = shafts.length == 0 ? null : shafts[0];
-        beltDamping = model.damping().belt();
         shaftDamping = model.damping().guide();
     }
 
@@ -103,13 +101,12 @@ final class RotorSet {
     /** Torques of bearings, fields and shafts on the rotors for a step of h. */
     void evaluate(double h, double bridgeYaw, double carriageYaw) {
         for (Rotor r = firstFree; r != null; r = r.nextFree) {
-            r.evaluate(h, beltDamping);
+            r.driven = -r.friction(h);
         }
         double bridge = 0;
         double carriage = 0;
         for (FieldMotor m = firstMotor; m != null; m = m.next) {
-            m.rotor.evaluate(h, beltDamping);
-            double t = m.pull(lag(m, bridgeYaw, carriageYaw));
+            double t = m.pull(lag(m, bridgeYaw, carriageYaw), m.rotor.friction(h));
             bridge += m.body == Carrier.BRIDGE ? t : 0;
             carriage += m.body == Carrier.CARRIAGE ? t : 0;
         }
@@ -178,7 +175,7 @@ final class RotorSet {
 
     /** Numbers that {@link #save} writes. */
     int savedSize() {
-        return 6 * rotors.length + 3 * motors.length;
+        return 7 * rotors.length + 3 * motors.length;
     }
 
     /** Writes states and last results from a place in an array on; gives the next place. */
@@ -191,6 +188,7 @@ final class RotorSet {
             out[at++] = r.bristle;
             out[at++] = r.driven;
             out[at++] = r.predicted;
+            out[at++] = r.ahead;
         }
         for (FieldMotor m : motors) {
             out[at++] = m.command;
@@ -210,6 +208,7 @@ final class RotorSet {
             r.bristle = in[at++];
             r.driven = in[at++];
             r.predicted = in[at++];
+            r.ahead = in[at++];
         }
         for (FieldMotor m : motors) {
             m.restore(in[at], in[at + 1], in[at + 2]);

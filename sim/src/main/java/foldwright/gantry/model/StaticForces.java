@@ -40,14 +40,10 @@ final class StaticForces {
 
     /** Leaves the kernel at a place and gives the forces over its coordinates [N, N m]. */
     double[] at(double[] q) {
-        k.bridge.x = q[0];
-        k.bridge.y = q[1];
-        k.bridge.yaw = q[2];
-        k.carriage.x = q[3];
-        k.carriage.y = q[4];
-        k.carriage.yaw = q[5];
+        k.bridge.stand(q[0], q[1], q[2]);
+        k.carriage.stand(q[3], q[4], q[5]);
         for (int i = 0; i < freeAxles.length; i++) {
-            k.axles.rotors[freeAxles[i]].angle = q[6 + i];
+            k.axles.rotors[freeAxles[i]].stand(q[6 + i]);
         }
         k.evaluate(0);
         double fx = load.carriageFriction();
