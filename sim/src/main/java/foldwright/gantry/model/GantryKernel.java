@@ -126,9 +126,10 @@ public final class GantryKernel {
         if (!belts.constant && h > 0 && ++sinceRenewal >= RENEW) {
             renewBelts();
         }
+        // First what takes longest from place to force.
+        rail.evaluate(bridge, carriage, h);
         axles.evaluate(h, bridge.yaw, carriage.yaw);
         legs.evaluate(bridge, h);
-        rail.evaluate(bridge, carriage, h);
         pull.evaluate(bridge, carriage, rail.place());
         sumForces();
     }
@@ -136,7 +137,7 @@ public final class GantryKernel {
     private void sumForces() {
         double along = rail.along();
         double across = rail.force();
-        bridge.fx = -(legs.side() + along) - pull.px;
+        bridge.fx = (legs.side() - along) - pull.px;
         bridge.fy = (across - legs.friction()) - pull.py;
         bridge.moment = (legs.moment() + rail.onBridge()) - (pull.pt + axles.onBridge());
         carriage.fx = along - pull.cx;

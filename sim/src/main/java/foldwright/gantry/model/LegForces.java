@@ -43,13 +43,13 @@ final class LegForces {
         double th = bridge.yaw;
         double ux = bridge.ux;
         double uth = bridge.uyaw;
-        double across = 0;
+        double held = 0;
         double turning = 0;
         double left = frictionLeft;
         double right = frictionRight;
         for (LateralSpring s = firstLateral; s != null; s = s.next) {
             double f = s.force(s.way(bridge.x, th), damping * s.speed(ux, uth));
-            across += f;
+            held -= f;
             turning = fma(f, s.lever(), turning);
             double size = Math.abs(f);
             left = fma(s.rubLeft, size, left);
@@ -59,7 +59,7 @@ final class LegForces {
         for (YawSpring s = firstYaw; s != null; s = s.next) {
             turning -= s.stiffness * fma(damping, uth, s.beyond(yaw));
         }
-        side = across;
+        side = held;
         yawMoment = turning;
         rub(bridge, GantryKernel.STICK * h, left, right);
     }
@@ -78,7 +78,7 @@ final class LegForces {
         moment = yawMoment - (fl * armLeft + fr * armRight);
     }
 
-    /** Force across the rails against the bridge [N]. */
+    /** Force across the rails on the bridge [N]. */
     double side() {
         return side;
     }

@@ -12,10 +12,12 @@ import java.util.function.DoubleUnaryOperator;
 public final class TorqueCurve {
     private static final int STEPS = 256;
 
-    /** Between two entries: torque = base + slope times the place in the table. */
-    private final double[] base = new double[STEPS + 1];
+    /**
+     * Base and slope from each entry to the next, side by side: torque = base + slope times the
+     * place in the table.
+     */
+    private final double[] lines = new double[2 * (STEPS + 1)];
 
-    private final double[] slope = new double[STEPS + 1];
     private final double perSpeed;
     private final double fastest;
 
@@ -25,11 +27,11 @@ public final class TorqueCurve {
         double torque = value(law, 0);
         for (int i = 0; i < STEPS; i++) {
             double next = value(law, i + 1);
-            slope[i] = next - torque;
-            base[i] = torque - i * slope[i];
+            lines[2 * i + 1] = next - torque;
+            lines[2 * i] = torque - i * lines[2 * i + 1];
             torque = next;
         }
-        base[STEPS] = torque;
+        lines[2 * STEPS] = torque;
     }
 
     private double value(DoubleUnaryOperator law, int entry) {
@@ -59,7 +61,7 @@ public final class TorqueCurve {
     public double at(double speed) {
         double size = Math.abs(speed);
         double place = (size < fastest ? size : fastest) * perSpeed;
-        int i = (int) place;
-        return fma(place, slope[i], base[i]);
+        int line = 2 * (int) place;
+        return fma(place, lines[line + 1], lines[line]);
     }
 }
