@@ -26,10 +26,11 @@ public final class TimedMove {
 
     /** Writes the state at a time since the start of this move [s]. */
     public void sample(double t, CourseSample out) {
-        profile.look(t);
-        double s = profile.seenWay();
-        double v = profile.seenSpeed();
-        double a = profile.seenAcceleration();
+        SpeedProfile p = profile;
+        p.look(t);
+        double s = p.seenWay();
+        double v = p.seenSpeed();
+        double a = p.seenAcceleration();
         out.line = move.line();
         if (move.straight()) {
             move.sample(s, v, a, out);

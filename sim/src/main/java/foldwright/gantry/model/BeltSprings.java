@@ -27,6 +27,8 @@ final class BeltSprings {
     /** For the step: the sections that are no mirror images, and the pairs that are, as chains. */
     final BeltSpring firstAlone;
 
+    final BeltSpring firstCentred;
+
     final MirrorPair firstPair;
 
     final boolean constant;
@@ -71,6 +73,7 @@ final class BeltSprings {
                 0);
         MirrorImages images = new MirrorImages(springs, constant);
         firstAlone = images.firstAlone();
+        firstCentred = images.firstCentred();
         firstPair = images.firstPair();
         for (Rotor r : rotors.rotors) {
             r.ends = ends(r);
@@ -81,6 +84,9 @@ final class BeltSprings {
     private BeltEnds ends(Rotor rotor) {
         List<BeltSpring> ordered = new ArrayList<>();
         for (BeltSpring s = firstAlone; s != null; s = s.next) {
+            ordered.add(s);
+        }
+        for (BeltSpring s = firstCentred; s != null; s = s.next) {
             ordered.add(s);
         }
         for (MirrorPair p = firstPair; p != null; p = p.next) {

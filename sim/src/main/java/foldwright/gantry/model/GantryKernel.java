@@ -44,7 +44,7 @@ public final class GantryKernel {
     final MovingBody carriage;
     final LegForces legs;
     final CarriageForces rail;
-    private final BeltForces pull;
+    private final ForceSums sums;
 
     // From the points to which the places of carriage and bridge refer to their origins [m].
     final double ocx;
@@ -73,7 +73,7 @@ public final class GantryKernel {
         carriage = riding.carriage(model.carriage());
         legs = new LegForces(model, guide, riding);
         rail = new CarriageForces(model, moved, riding);
-        pull = new BeltForces(belts, model);
+        sums = new ForceSums(belts, rail, legs, axles, model.bridge());
         ocx = -moved.centreX();
         ocy = -moved.centreY();
         obx = -model.bridge().centreX();
@@ -130,19 +130,7 @@ public final class GantryKernel {
         rail.evaluate(bridge, carriage, h);
         axles.evaluate(h, bridge.yaw, carriage.yaw);
         legs.evaluate(bridge, h);
-        pull.evaluate(bridge, carriage, rail.place());
-        sumForces();
-    }
-
-    private void sumForces() {
-        double along = rail.along();
-        double across = rail.force();
-        bridge.fx = (legs.side() - along) - pull.px;
-        bridge.fy = (across - legs.friction()) - pull.py;
-        bridge.moment = (legs.moment() + rail.onBridge()) - (pull.pt + axles.onBridge());
-        carriage.fx = along - pull.cx;
-        carriage.fy = -across - pull.cy;
-        carriage.moment = -rail.onCarriage() - (pull.ct + axles.onCarriage());
+        sums.evaluate(bridge, carriage);
     }
 
     /** Takes belt rows from the exact geometry here; nothing to do where they are constant. */

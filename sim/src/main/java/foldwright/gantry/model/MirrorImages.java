@@ -14,6 +14,7 @@ final class MirrorImages {
     private final BeltSpring[] springs;
     private final int[] partner;
     private final BeltSpring firstAlone;
+    private final BeltSpring firstCentred;
     private final MirrorPair firstPair;
 
     /**
@@ -37,6 +38,7 @@ final class MirrorImages {
         }
         joinAllRotors();
         firstAlone = chainAlone(equalise);
+        firstCentred = equalise ? chainCentred() : null;
         firstPair = equalise ? chainPairs() : null;
     }
 
@@ -81,16 +83,26 @@ final class MirrorImages {
         }
     }
 
-    /** Chains the sections that have no other as image. */
+    /** Chains the sections that have no image. */
     private BeltSpring chainAlone(boolean equalise) {
         BeltSpring chain = null;
         for (int i = springs.length - 1; i >= 0; i--) {
-            if (!equalise || partner[i] == i || partner[i] < 0) {
+            if (!equalise || partner[i] < 0) {
                 springs[i].next = chain;
                 chain = springs[i];
-                if (equalise && partner[i] == i) {
-                    centre(springs[i]);
-                }
+            }
+        }
+        return chain;
+    }
+
+    /** Chains the sections that are their own image. */
+    private BeltSpring chainCentred() {
+        BeltSpring chain = null;
+        for (int i = springs.length - 1; i >= 0; i--) {
+            if (partner[i] == i) {
+                centre(springs[i]);
+                springs[i].next = chain;
+                chain = springs[i];
             }
         }
         return chain;
@@ -112,6 +124,11 @@ final class MirrorImages {
     /** Sections that stand alone, as a chain. */
     BeltSpring firstAlone() {
         return firstAlone;
+    }
+
+    /** Sections that are their own image, as a chain. */
+    BeltSpring firstCentred() {
+        return firstCentred;
     }
 
     /** Pairs, as a chain. */

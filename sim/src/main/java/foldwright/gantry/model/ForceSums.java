@@ -3,31 +3,35 @@ package foldwright.gantry.model;
 
 import static java.lang.Math.fma;
 
-/** Pull of all belt sections on bridge, carriage and rotors. */
-final class BeltForces {
+/**
+ * Sums of all forces on bridge and carriage; the tensions of the belts come about on the way.
+ *
+ * <p>Sums are held in local variables until the bodies get them. A field would be written for every
+ * section, and what is written and read again at once costs a wait for memory.
+ */
+final class ForceSums {
     private final BeltSprings belts;
+    private final CarriageForces rail;
+    private final LegForces legs;
+    private final RotorSet axles;
     private final double oby;
 
-    // On bridge and carriage, reversed sign [N, N m].
-    double px;
-    double py;
-    double pt;
-    double cx;
-    double cy;
-    double ct;
-
-    BeltForces(BeltSprings belts, GantryModel model) {
+    ForceSums(
+            BeltSprings belts,
+            CarriageForces rail,
+            LegForces legs,
+            RotorSet axles,
+            BodyMass bridge) {
         this.belts = belts;
-        oby = -model.bridge().centreY();
+        this.rail = rail;
+        this.legs = legs;
+        this.axles = axles;
+        oby = -bridge.centreY();
     }
 
-    /**
-     * Tensions and their sums on both bodies, in local variables: a field would be written back for
-     * every section.
-     *
-     * @param s place of the carriage on the bridge [m]
-     */
-    void evaluate(MovingBody bridge, MovingBody carriage, double s) {
+    /** Sets tensions and the forces on both bodies, after the other parts have set theirs. */
+    void evaluate(MovingBody bridge, MovingBody carriage) {
+        double s = rail.place();
         double xb = bridge.aheadX;
         double yb = bridge.aheadY;
         double th = bridge.aheadYaw;
@@ -50,6 +54,11 @@ final class BeltForces {
             ky = fma(t, a.g4, ky);
             kt = fma(t, a.g5, kt);
         }
+        for (BeltSpring a = belts.firstCentred; a != null; a = a.next) {
+            double t = a.tighten(a.even(yb, yc), a.length(y));
+            by = fma(t, a.g1, by);
+            ky = fma(t, a.g4, ky);
+        }
         for (MirrorPair p = belts.firstPair; p != null; p = p.next) {
             BeltSpring a = p.right;
             double even = a.even(yb, yc);
@@ -67,11 +76,13 @@ final class BeltForces {
             ky = fma(sum, a.g4, ky);
             kt = fma(difference, a.g5, kt);
         }
-        px = bx;
-        py = by;
-        pt = bt;
-        cx = kx;
-        cy = ky;
-        ct = kt;
+        double along = rail.along();
+        double across = rail.force();
+        bridge.fx = (legs.side() - along) - bx;
+        bridge.fy = (across - legs.friction()) - by;
+        bridge.moment = (legs.moment() + rail.onBridge()) - (bt + axles.onBridge());
+        carriage.fx = along - kx;
+        carriage.fy = -across - ky;
+        carriage.moment = -rail.onCarriage() - (kt + axles.onCarriage());
     }
 }
