@@ -93,6 +93,9 @@ final class ActiveTangent {
         for (BeltSpring s = k.belts.firstAlone; s != null; s = s.next) {
             addBelt(m, s, place);
         }
+        for (BeltSpring s = k.belts.firstCentred; s != null; s = s.next) {
+            addBelt(m, s, place);
+        }
         for (MirrorPair pair = k.belts.firstPair; pair != null; pair = pair.next) {
             // Both together first: a sum of two does not depend on their order.
             RealMatrix both = new Array2DRowRealMatrix(size, size);

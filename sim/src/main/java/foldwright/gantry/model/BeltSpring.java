@@ -31,7 +31,7 @@ final class BeltSpring {
     /** Tension at the last evaluation [N]. */
     double tension;
 
-    /** The next section that stands alone. */
+    /** The next section of its chain. */
     BeltSpring next;
 
     BeltSpring(int index, Section section, double pretension, double ea, RotorSet rotors) {

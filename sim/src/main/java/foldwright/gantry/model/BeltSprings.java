@@ -24,7 +24,10 @@ final class BeltSprings {
     /** In the order of {@code BeltSystem.sections()}. */
     final BeltSpring[] springs;
 
-    /** For the step: the sections that are no mirror images, and the pairs that are, as chains. */
+    /**
+     * For the step, each section in one of three chains: those that are no mirror images, those
+     * that are their own, and pairs that are each other's.
+     */
     final BeltSpring firstAlone;
 
     final BeltSpring firstCentred;

@@ -84,7 +84,7 @@ final class CarriageForces {
         double tc = carriage.yaw;
         // s = Xo - Xg, c = Yo - Yg - s theta, and their rates. Signs are kept in constants: a
         // negated factor costs as much as a product.
-        double s = fma(oby, th, fma(minusOcy, tc, (carriage.x - bridge.x) + offsetX));
+        double s = fma(oby, th, carriage.x - bridge.x) + fma(minusOcy, tc, offsetX);
         double minusArm = minusObx - s;
         double c = fma(minusArm, th, fma(ocx, tc, (carriage.y - bridge.y) + offsetY));
         place = s;
@@ -121,8 +121,8 @@ final class CarriageForces {
         bristle = f;
         double a = n * th - f;
         along = a;
-        onCarriage = fma(n, ocx, fma(a, ocy, moment));
-        onBridge = fma(n, obx + place, fma(a, oby, moment));
+        onCarriage = fma(a, ocy, fma(n, ocx, moment));
+        onBridge = fma(a, oby, fma(n, obx + place, moment));
     }
 
     /** Force on the carriage in x; the bridge gets its opposite [N]. */

@@ -78,9 +78,9 @@ final class ForceSums {
         }
         double along = rail.along();
         double across = rail.force();
-        bridge.fx = (legs.side() - along) - bx;
+        bridge.fx = (legs.side() - bx) - along;
         bridge.fy = (across - legs.friction()) - by;
-        bridge.moment = (legs.moment() + rail.onBridge()) - (bt + axles.onBridge());
+        bridge.moment = rail.onBridge() + ((legs.moment() - bt) - axles.onBridge());
         carriage.fx = along - kx;
         carriage.fy = -across - ky;
         carriage.moment = -rail.onCarriage() - (kt + axles.onCarriage());
