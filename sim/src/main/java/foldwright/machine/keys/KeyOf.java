@@ -54,7 +54,7 @@ public final class KeyOf {
     }
 
     private boolean listMayBeEmpty() {
-        return range.holds(0) && !range.equals(Range.ALL);
+        return range.holds(0) && range != Range.ALL;
     }
 
     /** The key as it stands in the file. */
