@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.beside;
 
+import foldwright.machine.Machine;
 import foldwright.machine.file.MachineFile;
 import foldwright.run.RunColumn;
 import foldwright.study.HeightPlot;
@@ -10,16 +11,25 @@ import foldwright.study.Shown;
 import foldwright.viewer.play.Reel;
 import foldwright.viewer.scene.GantryMotion;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.scene.Part;
 import foldwright.viewer.scene.PartKind;
+import foldwright.viewer.scene.PartLook;
+import foldwright.viewer.session.Overlay;
+import foldwright.viewer.session.PartReading;
+import foldwright.viewer.session.PartSplits;
+import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Ghost;
 import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.SheetPainter;
 import foldwright.viewer.sheet.Studio;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import org.joml.Vector3f;
 
 /**
  * The second machine, B: at the same height as the first, A, or at the same place of the toolpath.
@@ -43,9 +53,12 @@ public final class Second {
 
     private final MachineFile file;
     private final MachineScene scene;
-    private final Optional<HeightPlot> plot;
+    private final Results results;
+    private final SheetBuilder builder;
+    private final SheetBuilder.Loads loads;
     private final Optional<Reel> reel;
-    private final Placing placing;
+    private Placing placing;
+    private double held;
 
     /** Where B stands. */
     public enum Placing {
@@ -58,22 +71,74 @@ public final class Second {
     /**
      * A second machine.
      *
-     * @param plot its torque over the height, where it is known
+     * @param results what is known of it
      * @param reel its run, where A shows one
      */
-    public Second(
-            MachineFile file, Optional<HeightPlot> plot, Optional<Reel> reel, Placing placing) {
+    public Second(MachineFile file, Results results, Optional<Reel> reel, Placing placing) {
         this.file = file;
-        this.plot = plot;
+        this.results = results;
         this.reel = reel;
         this.placing = placing;
         scene = new MachineScene(file.machine());
+        builder = new SheetBuilder(scene);
+        held = scene.shape().flat();
+        loads = overlay -> builder.field(results, overlay);
     }
 
     /** What the machine is called. */
     public String name() {
         return file.machine().name();
     }
+
+    /** Goes from A's place to A's side, or back. */
+    public void change() {
+        placing = placing == Placing.OVER ? Placing.BESIDE : Placing.OVER;
+    }
+
+    // ---- its parts, which can be read where it stands beside A
+
+    /** What is known of a part by its id in the picture. */
+    public Optional<PartReading> reading(int id, Function<Machine, PartSplits> splits) {
+        return part(id).map(
+                        p ->
+                                builder.reading(results, splits.apply(scene.machine()), p, held)
+                                        .titled("B: " + p.name()));
+    }
+
+    /** The middle of a part in the picture by its id there [m]. */
+    public Optional<Vector3f> middle(int id, MachineScene a) {
+        return part(id).map(
+                        p -> scene.middle(p, new Vector3f()).add((float) offset(a, scene), 0, 0));
+    }
+
+    private Optional<Part> part(int id) {
+        return beside().flatMap(b -> b.part(id - Studio.SECOND));
+    }
+
+    /** The id in the picture of a part by its name. */
+    public Optional<Integer> find(String name) {
+        return beside().stream()
+                .flatMap(b -> b.parts().stream())
+                .filter(p -> p.name().equals(name))
+                .map(p -> p.id() + Studio.SECOND)
+                .findFirst();
+    }
+
+    /** Its loads, where its parts show them beside A. */
+    public SheetBuilder.Loads loads() {
+        return placing == Placing.BESIDE ? loads : SheetBuilder.Loads.NONE;
+    }
+
+    /** Ids in the picture of the parts that carry a load, the most loaded first. */
+    public List<Integer> order(Overlay overlay) {
+        return beside().isEmpty()
+                ? List.of()
+                : builder.order(results, overlay, held).stream()
+                        .map(id -> id + Studio.SECOND)
+                        .toList();
+    }
+
+    // ---- on the sheet of A
 
     /** The machine that stands beside A as a whole. */
     public Optional<MachineScene> beside() {
@@ -101,7 +166,8 @@ public final class Second {
     public SheetBuilder.Page over(
             SheetBuilder.Page page, MachineScene a, Optional<Reel> shown, double larger) {
         double height = page.moment().height();
-        Optional<Reel> along = reel.filter(r -> r.alongPath() && shown.isPresent());
+        boolean replays = shown.filter(Reel::alongPath).isPresent();
+        Optional<Reel> along = reel.filter(r -> r.alongPath() && replays);
         place(height, along, shown, larger);
         SheetModel m = page.model();
         SheetModel.Head head =
@@ -111,29 +177,56 @@ public final class Second {
                         Optional.of(words(along)),
                         m.head().larger());
         SheetModel model = m.with(head, m.travel(), curve(m));
-        SheetPainter.Marks marks = page.marks();
         if (placing == Placing.OVER) {
             Set<PartKind> kinds = along.isPresent() ? GANTRY : OUTLINED;
-            marks = marks.with(Ghost.of(scene, p -> kinds.contains(p.kind())));
-        } else {
-            marks = marks.with(letters(a, height));
+            SheetPainter.Marks ghost =
+                    page.marks().with(Ghost.of(scene, p -> kinds.contains(p.kind())));
+            return new SheetBuilder.Page(model, page.moment(), ghost);
         }
-        return new SheetBuilder.Page(model, page.moment(), marks);
+        Studio.Moment moment = page.moment();
+        int pointed = Math.max(0, moment.look().pointed() - Studio.SECOND);
+        PartLook look = builder.alike(results, moment.look(), held, pointed);
+        List<SheetPainter.Label> labels = new ArrayList<>(page.marks().labels());
+        labels.addAll(labels(a, height, look));
+        SheetPainter.Marks marks = page.marks().with(labels);
+        return new SheetBuilder.Page(darker(model, look), moment.with(look), marks);
+    }
+
+    /** The legend tells the larger load of both machines. */
+    private SheetModel darker(SheetModel m, PartLook look) {
+        Optional<SheetModel.InkLegend> a = m.ink();
+        Optional<SheetModel.InkLegend> b = builder.legend(look, held);
+        if (a.isEmpty() || b.isEmpty()) {
+            return m;
+        }
+        boolean more = Math.abs(b.get().now()) > Math.abs(a.get().now());
+        SheetModel.InkLegend told = more ? b.get() : a.get();
+        return m.ink(
+                new SheetModel.InkLegend(
+                        told.title(),
+                        told.end(),
+                        told.now(),
+                        told.darkest() + (more ? " of B" : " of A"),
+                        told.ends()));
     }
 
     /** B's curve dashed beside A's, where both are of the same kind and no run lies there. */
     private Optional<HeightPlot> curve(SheetModel m) {
+        Optional<HeightPlot> own = results.plot();
         boolean same =
-                plot.isPresent()
+                own.isPresent()
                         && m.playing().isEmpty()
                         && m.plot()
-                                .filter(
-                                        p ->
-                                                p.caption()
-                                                        .title()
-                                                        .equals(plot.get().caption().title()))
+                                .filter(p -> quantity(p).equals(quantity(own.get())))
                                 .isPresent();
-        return same ? m.plot().map(p -> both(p, plot.get())) : m.plot();
+        return same ? m.plot().map(p -> both(p, own.get())) : m.plot();
+    }
+
+    /** What a plot shows, whatever it is measured at: a motor, the busiest of two, a crank. */
+    private static String quantity(HeightPlot plot) {
+        String title = plot.caption().title();
+        int at = title.indexOf(" at ");
+        return (at < 0 ? title : title.substring(0, at)) + ", " + plot.caption().unit().symbol();
     }
 
     private static HeightPlot both(HeightPlot a, HeightPlot b) {
@@ -157,7 +250,7 @@ public final class Second {
     }
 
     private void place(double height, Optional<Reel> along, Optional<Reel> shown, double larger) {
-        double held = Math.max(scene.shape().flat(), Math.min(scene.shape().top(), height));
+        held = Math.max(scene.shape().flat(), Math.min(scene.shape().top(), height));
         if (along.isEmpty()) {
             scene.place(held);
             return;
@@ -179,12 +272,19 @@ public final class Second {
         return name + ", skew " + Numerals.with(skew, Shown.MILLIMETRE);
     }
 
-    /** A letter above each machine. */
-    private List<SheetPainter.Label> letters(MachineScene a, double height) {
+    /** A letter above each machine, and the largest load of B. */
+    private List<SheetPainter.Label> labels(MachineScene a, double height, PartLook look) {
         double away = offset(a, scene);
-        return List.of(
-                letter(a, 0, height, "A"),
-                letter(scene, away, Math.min(scene.shape().top(), height), "B"));
+        List<SheetPainter.Label> out = new ArrayList<>();
+        out.add(letter(a, 0, height, "A"));
+        out.add(letter(scene, away, held, "B"));
+        for (SheetPainter.Label l : builder.labels(results, look, held)) {
+            SheetPainter.Point p = l.at();
+            out.add(
+                    new SheetPainter.Label(
+                            new SheetPainter.Point(p.x() + away, p.y(), p.z()), l.words()));
+        }
+        return out;
     }
 
     private static SheetPainter.Label letter(

@@ -31,11 +31,11 @@ public final class Batch {
         bounds = mesh.bounds();
     }
 
-    /** Moves all records along x [m] and takes their ids away, for a machine beside another. */
-    public void shift(float x) {
+    /** Moves all records along x [m] and their ids up, for a machine beside another. */
+    public void shift(float x, int ids) {
         for (int i = 0; i < count; i++) {
             data[i * FLOATS + 3] += x;
-            data[i * FLOATS + EXTRA] = 0;
+            data[i * FLOATS + EXTRA] += ids;
         }
     }
 }

@@ -27,6 +27,14 @@ public interface PartLook {
         return 1;
     }
 
+    /** Nothing shown but which part is pointed at. */
+    record Pointed(@Override int pointed) implements PartLook {
+        @Override
+        public void load(Part part, float[] out, int at) {
+            PLAIN.load(part, out, at);
+        }
+    }
+
     /** Nothing shown. */
     PartLook PLAIN =
             (part, out, at) -> {

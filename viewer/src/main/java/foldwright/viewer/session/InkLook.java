@@ -19,6 +19,11 @@ final class InkLook implements PartLook {
         this.pointed = pointed;
     }
 
+    /** What is shown; null for nothing. */
+    LoadField field() {
+        return field;
+    }
+
     @Override
     public void load(Part part, float[] out, int at) {
         double load = Double.NaN;

@@ -54,6 +54,24 @@ public final class LoadField {
         end = overlay.unit().toSi(rounded(overlay.unit().fromSi(most)));
     }
 
+    /** The same values on the scale of two machines. */
+    private LoadField(LoadField own, LoadField other) {
+        overlay = own.overlay;
+        title = own.title;
+        heights = own.heights;
+        values = own.values;
+        names = own.names;
+        loads = own.loads;
+        signed = own.signed || other.signed;
+        end = Math.max(own.end, other.end);
+    }
+
+    /** These values on a scale that also holds those of another machine. */
+    LoadField sharing(LoadField other) {
+        boolean same = signed == (signed || other.signed) && end >= other.end;
+        return same ? this : new LoadField(this, other);
+    }
+
     /** Loads that do not depend on the height. */
     static Optional<LoadField> steady(Overlay overlay, Map<String, Series> values, double least) {
         return values.isEmpty()

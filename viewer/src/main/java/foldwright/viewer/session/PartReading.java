@@ -51,6 +51,11 @@ public record PartReading(
         shares = List.copyOf(shares);
     }
 
+    /** The same under another title. */
+    public PartReading titled(String other) {
+        return new PartReading(other, facts, split, shares, note);
+    }
+
     /** All of it in one sentence, for those who hear it. */
     public String spoken() {
         StringBuilder out = new StringBuilder(title);

@@ -33,11 +33,23 @@ public final class SheetBuilder {
     private final MachineScene scene;
     private final Machine machine;
     private final Map<Overlay, Optional<LoadField>> known = new EnumMap<>(Overlay.class);
+    private final Map<Overlay, Optional<LoadField>> owned = new EnumMap<>(Overlay.class);
     private ForceCurve knownCurve;
     private final String box;
     private final List<SheetModel.NoGo> noGo;
     private final LoadMarks marks;
     private Steady steady;
+    private Loads other = Loads.NONE;
+    private LoadField theirs;
+    private LoadField alike;
+
+    /** Loads of a machine on scales of their own. */
+    public interface Loads {
+        Optional<LoadField> field(Overlay overlay);
+
+        /** Those of no machine. */
+        Loads NONE = overlay -> Optional.empty();
+    }
 
     /** What stays on a sheet while the deck moves. */
     private record Steady(
@@ -138,7 +150,7 @@ public final class SheetBuilder {
 
     private SheetPainter.Marks marks(
             Results results, Choice choice, Optional<LoadField> field, StrayView stray) {
-        Optional<LoadField> screws = field(results, Overlay.SCREW_FORCE);
+        Optional<LoadField> screws = own(results, Overlay.SCREW_FORCE);
         List<SheetPainter.Force> forces =
                 choice.forces() == Forces.SHOWN ? marks.forces(screws, choice.height()) : List.of();
         boolean labelled =
@@ -151,22 +163,75 @@ public final class SheetBuilder {
         return new SheetPainter.Marks(forces, marks.strongest(screws), stray.marks(), labels);
     }
 
+    /** Scales hold the loads of another machine as well from now on. */
+    public void shareScales(Loads next) {
+        if (next != other) {
+            other = next;
+            known.clear();
+        }
+    }
+
+    /**
+     * What this machine's parts show while another's show that: the same load on the same scale.
+     *
+     * @param pointed id of the part pointed at
+     */
+    public PartLook alike(Results results, PartLook look, double height, int pointed) {
+        if (!(look instanceof InkLook ink) || ink.field() == null) {
+            return pointed > 0 ? new PartLook.Pointed(pointed) : PartLook.PLAIN;
+        }
+        if (theirs != ink.field()) {
+            theirs = ink.field();
+            alike = field(results, theirs.overlay()).map(f -> f.sharing(theirs)).orElse(null);
+        }
+        return new InkLook(alike, height, machine.lift().arm().centrePin(), pointed);
+    }
+
+    /** The legend of the loads that {@link #alike} shows; empty where it shows none. */
+    public Optional<SheetModel.InkLegend> legend(PartLook look, double height) {
+        return look instanceof InkLook ink && ink.field() != null
+                ? Optional.of(legend(ink.field(), height))
+                : Optional.empty();
+    }
+
+    /** The largest of the loads that {@link #alike} shows, beside their parts. */
+    public List<SheetPainter.Label> labels(Results results, PartLook look, double height) {
+        return look instanceof InkLook ink && ink.field() != null
+                ? marks.labels(ink.field(), height, results.gantry(), StrayView.none(null))
+                : List.of();
+    }
+
     /** The field of a load, made once for each curve. */
     public Optional<LoadField> field(Results results, Overlay overlay) {
-        ForceCurve curve = results.curve().orElse(null);
-        if (curve != knownCurve) {
-            known.clear();
-            knownCurve = curve;
-        }
-        if (curve == null) {
-            return Optional.empty();
-        }
+        current(results);
         Optional<LoadField> field = known.get(overlay);
         if (field == null) {
-            field = made(results, curve, overlay);
+            Optional<LoadField> with = other.field(overlay);
+            field = own(results, overlay).map(f -> with.isPresent() ? f.sharing(with.get()) : f);
             known.put(overlay, field);
         }
         return field;
+    }
+
+    /** The field of a load on a scale for this machine alone. */
+    private Optional<LoadField> own(Results results, Overlay overlay) {
+        current(results);
+        Optional<LoadField> field = owned.get(overlay);
+        if (field == null) {
+            field = results.curve().flatMap(c -> made(results, c, overlay));
+            owned.put(overlay, field);
+        }
+        return field;
+    }
+
+    /** Lets fields of an earlier curve go. */
+    private void current(Results results) {
+        ForceCurve curve = results.curve().orElse(null);
+        if (curve != knownCurve) {
+            known.clear();
+            owned.clear();
+            knownCurve = curve;
+        }
     }
 
     private Optional<LoadField> made(Results results, ForceCurve curve, Overlay overlay) {

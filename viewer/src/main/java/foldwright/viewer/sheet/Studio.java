@@ -27,6 +27,10 @@ public final class Studio implements AutoCloseable {
     private final MachineRenderer renderer = new MachineRenderer();
     private final Canvas canvas = new Canvas();
     private final SheetPainter painter = new SheetPainter();
+
+    /** What is added to ids of parts of the machine that stands beside the first. */
+    public static final int SECOND = 1 << 16;
+
     private MachineScene scene;
     private MachineScene second;
     private double offset;
@@ -57,13 +61,33 @@ public final class Studio implements AutoCloseable {
         }
     }
 
-    /** Where the parts are and what they show. */
+    /**
+     * Where the parts are and what they show.
+     *
+     * @param beside what parts of the second machine show
+     */
     public record Moment(
             double height,
             GantryMotion.Place gantry,
             PartLook look,
             MachineRenderer.Ink ink,
-            Lean lean) {
+            Lean lean,
+            PartLook beside) {
+        /** One machine. */
+        public Moment(
+                double height,
+                GantryMotion.Place gantry,
+                PartLook look,
+                MachineRenderer.Ink ink,
+                Lean lean) {
+            this(height, gantry, look, ink, lean, PartLook.PLAIN);
+        }
+
+        /** The same with a second machine. */
+        public Moment with(PartLook other) {
+            return new Moment(height, gantry, look, ink, lean, other);
+        }
+
         /** The deck upright. */
         public Moment(
                 double height, GantryMotion.Place gantry, PartLook look, MachineRenderer.Ink ink) {
@@ -77,8 +101,8 @@ public final class Studio implements AutoCloseable {
     }
 
     /**
-     * Takes two machines that stand beside each other on one table; the second one cannot be
-     * pointed at.
+     * Takes two machines that stand beside each other on one table; ids of the second one's parts
+     * begin after {@link #SECOND}.
      *
      * @param away how far the second stands to the right [m]
      */
@@ -153,9 +177,9 @@ public final class Studio implements AutoCloseable {
         scene.lean(moment.lean());
         scene.write(moment.look());
         if (second != null) {
-            second.write(PartLook.PLAIN);
+            second.write(moment.beside());
             for (int i = 0; i < second.batches().size(); i++) {
-                second.batches().get(i).shift((float) offset);
+                second.batches().get(i).shift((float) offset, SECOND);
             }
         }
         view(look);

@@ -94,8 +94,7 @@ final class Ahead implements AutoCloseable {
     }
 
     /** What pins and arms carry by cause; computed when asked. */
-    PartSplits splits() {
-        Machine machine = wait(read).machine().machine();
+    PartSplits splits(Machine machine) {
         return height -> {
             Optional<PartShares> shares = engine.shares(machine, height);
             return new PartSplits.Answer(

@@ -65,7 +65,7 @@ public final class Films {
                                 .in(shape.flat(), shape.top(), results.worst(wish.question())));
         double speed = length / (SECONDS * (1 - 2 * REST));
         SheetBuilder.Page page =
-                new SheetBuilder(studio.scene())
+                subject.builder(studio.scene())
                         .page(
                                 results,
                                 SheetBuilder.Choice.of(wish.question(), height),

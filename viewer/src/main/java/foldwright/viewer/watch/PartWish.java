@@ -6,6 +6,7 @@ import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.Part;
 import foldwright.viewer.scene.PartKind;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The part to be read in a picture.
@@ -23,6 +24,11 @@ record PartWish(String name) {
         NoPartException(String message) {
             super(message);
         }
+    }
+
+    /** The name of a part of the second machine, asked for as "B: name". */
+    Optional<String> second() {
+        return name.startsWith("B: ") ? Optional.of(name.substring(3)) : Optional.empty();
     }
 
     /**

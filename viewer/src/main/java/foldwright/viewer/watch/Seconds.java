@@ -34,7 +34,6 @@ final class Seconds {
                     Optional.of(
                             new Reel(RunMaker.run(other.machine(), RunKind.REPLAY, other.path())));
         }
-        return new Second(
-                other.machine(), engine.quick(other.machine().machine()).plot(), reel, placing);
+        return new Second(other.machine(), engine.quick(other.machine().machine()), reel, placing);
     }
 }

@@ -6,6 +6,7 @@ import foldwright.machine.file.BadMachineFile;
 import foldwright.report.draw.Theme;
 import foldwright.run.BadRunFile;
 import foldwright.study.Question;
+import foldwright.viewer.beside.Second;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.picture.PngFile;
@@ -53,7 +54,7 @@ public final class Stills {
         this.studio = studio;
         this.wish = wish;
         this.subject = subject;
-        builder = new SheetBuilder(studio.scene());
+        builder = subject.builder(studio.scene());
     }
 
     /** Draws and writes one picture. */
@@ -77,8 +78,11 @@ public final class Stills {
             studio.size(wish.size.width(), wish.size.height(), 1);
             List<SheetModel.Rule> rules = rules(subject, ahead.hills());
             Results results = ahead.results();
-            Optional<Part> part = stills.part(results);
-            stills.draw(results, rules, part.map(p -> stills.read(results, ahead.splits(), p)));
+            Optional<Read> read =
+                    wish.part.isPresent()
+                            ? Optional.of(stills.read(results, ahead::splits))
+                            : Optional.empty();
+            stills.draw(results, rules, read);
             try (Pixels pixels = studio.pixels()) {
                 PngFile.write(pixels, file);
             }
@@ -91,26 +95,36 @@ public final class Stills {
         return RuleSet.rules(machine, subject.dials(), Map.of(), hills);
     }
 
+    /** A part by its id in the picture, and what is known of it. */
+    private record Read(int id, PartReading reading) {}
+
     /** The part that is to be read. */
-    private Optional<Part> part(Results results) throws PartWish.NoPartException {
-        if (wish.part.isEmpty()) {
-            return Optional.empty();
+    private Read read(Results results, Function<Machine, PartSplits> splits)
+            throws PartWish.NoPartException {
+        PartWish part = wish.part.orElseThrow();
+        Optional<Integer> second =
+                part.second().flatMap(n -> subject.second().flatMap(b -> b.find(n)));
+        if (second.isPresent()) {
+            int id = second.get();
+            Second b = subject.second().orElseThrow();
+            return new Read(id, b.reading(id, splits).orElseThrow());
         }
-        SheetBuilder.Choice choice = SheetBuilder.Choice.of(wish.question, height(results));
-        List<Integer> order = builder.order(results, choice.overlay(), choice.height());
-        return Optional.of(wish.part.get().in(studio.scene(), order));
+        double height = height(results);
+        MachineScene scene = studio.scene();
+        SheetBuilder.Choice choice = SheetBuilder.Choice.of(wish.question, height);
+        Part found = part.in(scene, builder.order(results, choice.overlay(), height));
+        PartSplits own = splits.apply(scene.machine());
+        return new Read(found.id(), builder.reading(results, own, found, height));
     }
 
-    /** A part and what is known of it. */
-    private record Read(Part part, PartReading reading) {}
-
-    private Read read(Results results, PartSplits splits, Part part) {
-        return new Read(part, builder.reading(results, splits, part, height(results)));
-    }
-
-    /** The reading, beside its part as it was drawn last. */
+    /** The reading, with a line to its part as it was drawn last. */
     private Studio.Overlay sheet(Read read) {
-        Vector3f at = studio.scene().middle(read.part, new Vector3f());
+        MachineScene scene = studio.scene();
+        Vector3f at =
+                scene.part(read.id)
+                        .map(p -> scene.middle(p, new Vector3f()))
+                        .or(() -> subject.second().flatMap(b -> b.middle(read.id, scene)))
+                        .orElseThrow();
         View view = studio.view();
         return PartSheet.of(read.reading, view.x(at.x, at.y, at.z), view.y(at.x, at.y, at.z));
     }
@@ -127,7 +141,7 @@ public final class Stills {
         double height = height(results);
         SheetBuilder.Choice choice =
                 SheetBuilder.Choice.of(wish.question, height)
-                        .pointing(read.map(r -> r.part.id()).orElse(0));
+                        .pointing(read.map(Read::id).orElse(0));
         SheetBuilder.Words words =
                 new SheetBuilder.Words(
                         "as in the file",

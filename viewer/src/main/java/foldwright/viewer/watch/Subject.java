@@ -87,6 +87,13 @@ public record Subject(
         return new Subject(machine, path, reel, Optional.of(other));
     }
 
+    /** Makes sheets of a scene, on scales that also hold the loads of the second machine. */
+    SheetBuilder builder(MachineScene scene) {
+        SheetBuilder builder = new SheetBuilder(scene);
+        second.ifPresent(b -> builder.shareScales(b.loads()));
+        return builder;
+    }
+
     /** The sheet with the second machine on it, where there is one. */
     SheetBuilder.Page over(SheetBuilder.Page page, MachineScene scene) {
         double larger = reel.map(Reel::fitting).orElse(1.0);

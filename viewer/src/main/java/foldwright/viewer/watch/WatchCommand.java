@@ -140,7 +140,8 @@ public final class WatchCommand implements Callable<Integer> {
             paramLabel = "NAME",
             description =
                     "Reads a part in the picture: what it carries, by cause. A name such as"
-                            + " \"front centre pin 1\", or worst for the most loaded one.")
+                            + " \"front centre pin 1\", worst for the most loaded one, \"B: name\""
+                            + " for the machine beside.")
     private String part;
 
     @Option(

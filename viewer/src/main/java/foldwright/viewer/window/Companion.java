@@ -1,34 +1,76 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.window;
 
+import foldwright.machine.Machine;
 import foldwright.viewer.beside.Second;
 import foldwright.viewer.play.Playback;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.session.Overlay;
+import foldwright.viewer.session.PartReading;
+import foldwright.viewer.session.PartSplits;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Studio;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.joml.Vector3f;
 
 /** The second machine, on the table or put away. */
-final class Companion {
+public final class Companion {
     private Optional<Second> shown = Optional.empty();
     private Optional<Second> away = Optional.empty();
+    private long changes;
 
     /** Puts one on the table. */
     void put(Optional<Second> next) {
         shown = next;
         away = Optional.empty();
+        changes++;
     }
 
     /** Takes it off the table, or puts it back. */
-    void toggle() {
+    public void toggle() {
         Optional<Second> now = shown;
         shown = away;
         away = now;
+        changes++;
     }
 
-    /** What the one on the table is called. */
-    Optional<String> name() {
-        return shown.map(Second::name);
+    /** Puts it beside the first one, or dashed over it. */
+    public void change() {
+        shown.ifPresent(Second::change);
+        changes++;
+    }
+
+    /** Grows when what stands on the table changes. */
+    long changes() {
+        return changes;
+    }
+
+    /** What the one on the table is called, and where it stands; empty when there is none. */
+    String words() {
+        return shown.map(b -> " and " + b.name() + (b.beside().isPresent() ? " beside it" : ""))
+                .orElse("");
+    }
+
+    /** What is known of one of its parts. */
+    Optional<PartReading> reading(int id, Function<Machine, PartSplits> splits) {
+        return shown.flatMap(b -> b.reading(id, splits));
+    }
+
+    /** The middle of one of its parts [m]. */
+    Optional<Vector3f> middle(int id, MachineScene first) {
+        return shown.flatMap(b -> b.middle(id, first));
+    }
+
+    /** Its loads, for scales that both share. */
+    SheetBuilder.Loads loads() {
+        return shown.map(Second::loads).orElse(SheetBuilder.Loads.NONE);
+    }
+
+    /** Its parts, the most loaded first. */
+    List<Integer> order(Overlay overlay) {
+        return shown.map(b -> b.order(overlay)).orElse(List.of());
     }
 
     /** The page with it on. */

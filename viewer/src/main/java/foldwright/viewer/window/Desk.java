@@ -10,11 +10,9 @@ import foldwright.run.RunFile;
 import foldwright.run.RunKind;
 import foldwright.study.HeightPlot;
 import foldwright.study.Question;
-import foldwright.viewer.beside.Second;
 import foldwright.viewer.play.Playback;
 import foldwright.viewer.scene.Ground;
 import foldwright.viewer.scene.MachineScene;
-import foldwright.viewer.scene.Part;
 import foldwright.viewer.session.Calculator;
 import foldwright.viewer.session.Dial;
 import foldwright.viewer.session.Engine;
@@ -27,9 +25,11 @@ import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.Studio;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.joml.Vector3f;
 
 /**
  * What lies before the user: a machine file, the numbers tried instead of the file's, the height,
@@ -239,9 +239,9 @@ public final class Desk implements AutoCloseable {
         return scene;
     }
 
-    /** Grows when the scene was built anew. */
+    /** Grows when what stands on the table changed. */
     public long sceneNumber() {
-        return sceneNumber;
+        return sceneNumber + companion.changes();
     }
 
     public double height() {
@@ -325,14 +325,28 @@ public final class Desk implements AutoCloseable {
         return overlay;
     }
 
-    /** What is known of a part now. */
-    public PartReading reading(Part part) {
-        return builder.reading(results, splitter.of(machine), part, height);
+    /** What is known of a part of either machine now, by its id in the picture. */
+    public Optional<PartReading> reading(int id) {
+        return scene.part(id)
+                .map(p -> builder.reading(results, splitter.of(machine), p, height))
+                .or(() -> companion.reading(id, splitter::of));
     }
 
-    /** Parts in the order in which the keyboard walks them: the most loaded first. */
+    /** The middle of a part of either machine [m]. */
+    public Optional<Vector3f> middle(int id) {
+        return scene.part(id)
+                .map(p -> scene.middle(p, new Vector3f()))
+                .or(() -> companion.middle(id, scene));
+    }
+
+    /**
+     * Parts in the order in which the keyboard walks them: the most loaded first, then those of the
+     * second machine.
+     */
     public List<Integer> order() {
-        return builder.order(results, overlay, height);
+        List<Integer> order = new ArrayList<>(builder.order(results, overlay, height));
+        order.addAll(companion.order(overlay));
+        return order;
     }
 
     public Results results() {
@@ -377,6 +391,7 @@ public final class Desk implements AutoCloseable {
         SheetBuilder.Choice choice =
                 new SheetBuilder.Choice(question, overlay, height, pointed, forces, larger);
         Results shown = kept.map(a -> results.beside(a, "A")).orElse(results);
+        builder.shareScales(companion.loads());
         SheetBuilder.Page page =
                 builder.page(
                         shown,
@@ -386,20 +401,9 @@ public final class Desk implements AutoCloseable {
         return companion.over(playback.over(page, shown, scene), scene, playback);
     }
 
-    /** Takes a second machine, over the first or beside it. */
-    void second(Optional<Second> other) {
-        companion.put(other);
-    }
-
-    /** Takes the second machine off the table, or puts it back. */
-    public void toggleSecond() {
-        companion.toggle();
-        sceneNumber++;
-    }
-
-    /** Name of the second machine on the table. */
-    public Optional<String> secondName() {
-        return companion.name();
+    /** The second machine. */
+    public Companion companion() {
+        return companion;
     }
 
     /** Puts what there is on the table. */

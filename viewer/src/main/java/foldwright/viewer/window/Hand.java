@@ -208,7 +208,8 @@ public final class Hand {
             case GLFW_KEY_L -> desk.nextOverlay();
             case GLFW_KEY_F -> desk.toggleForces();
             case GLFW_KEY_U -> desk.nextGround();
-            case GLFW_KEY_G -> desk.toggleSecond();
+            case GLFW_KEY_G -> desk.companion().toggle();
+            case GLFW_KEY_B -> desk.companion().change();
             case GLFW_KEY_ENTER -> desk.keep();
             case GLFW_KEY_HOME -> gaze.home();
             case GLFW_KEY_P -> gaze.above();

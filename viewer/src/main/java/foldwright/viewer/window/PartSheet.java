@@ -11,6 +11,7 @@ import foldwright.viewer.session.PartReading;
 import foldwright.viewer.sheet.Layout;
 import foldwright.viewer.sheet.Studio;
 import foldwright.viewer.theme.Palette;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A small sheet beside a part: what it carries, of what that is made, how far it may go. */
@@ -135,20 +136,24 @@ public final class PartSheet {
         double right = Math.max(left, at.scaleX() - at.of(130, 96) - w);
         double top = at.of(178, 118);
         double low = Math.max(8, at.rulesTop() - at.of(14, 10) - h);
+        double above = y - free - h;
+        double below = y + free;
         top = Math.min(top, low);
-        Sheets.Frame[] corners = {
-            new Sheets.Frame(left, top, w, h),
-            new Sheets.Frame(right, top, w, h),
-            new Sheets.Frame(left, low, w, h),
-            new Sheets.Frame(right, low, w, h)
-        };
-        for (Sheets.Frame f : corners) {
-            boolean over =
-                    x > f.x() - free
-                            && x < f.x() + w + free
-                            && y > f.y() - free
-                            && y < f.y() + h + free;
-            if (!over) {
+        List<Sheets.Frame> places = new ArrayList<>();
+        for (double row : new double[] {top, low}) {
+            places.add(new Sheets.Frame(left, row, w, h));
+            places.add(new Sheets.Frame(right, row, w, h));
+        }
+        // Above or below the part, over the edge of the table.
+        for (double row : new double[] {Math.min(top, above), Math.max(low, below)}) {
+            if (row >= at.tableTop() && row + h <= at.height - 8) {
+                places.add(new Sheets.Frame(left, row, w, h));
+                places.add(new Sheets.Frame(right, row, w, h));
+            }
+        }
+        for (Sheets.Frame f : places) {
+            boolean beside = x <= f.x() - free || x >= f.x() + w + free;
+            if (beside || y <= f.y() - free || y >= f.y() + h + free) {
                 return f;
             }
         }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.window;
 
-import foldwright.viewer.scene.Part;
+import foldwright.viewer.session.PartReading;
 import foldwright.viewer.sheet.Studio;
 import java.util.List;
 import java.util.Optional;
@@ -62,17 +62,18 @@ final class Pointer {
     /** The reading of the held part, else of the one under the pointer. */
     Studio.Overlay overlay(Desk desk, Studio studio, double x, double y) {
         boolean held = desk.pointed() != 0;
-        Optional<Part> part = desk.scene().part(held ? desk.pointed() : under);
-        if (part.isEmpty() || studio.view() == null) {
+        int id = held ? desk.pointed() : under;
+        Optional<PartReading> reading = desk.reading(id);
+        if (reading.isEmpty() || studio.view() == null) {
             return Studio.Overlay.NONE;
         }
         double px = held ? heldX : x;
         double py = held ? heldY : y;
         if (held && Double.isNaN(heldX)) {
-            Vector3f at = desk.scene().middle(part.get(), new Vector3f());
+            Vector3f at = desk.middle(id).orElseThrow();
             px = studio.view().x(at.x, at.y, at.z);
             py = studio.view().y(at.x, at.y, at.z);
         }
-        return PartSheet.of(desk.reading(part.get()), px, py);
+        return PartSheet.of(reading.get(), px, py);
     }
 }

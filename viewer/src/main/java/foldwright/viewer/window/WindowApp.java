@@ -73,7 +73,7 @@ public final class WindowApp implements AutoCloseable {
         Memory memory = Memory.usual();
         try (Desk desk = new Desk(engine, () -> wake(listening))) {
             desk.playback().path(opening.toolpath());
-            desk.second(opening.second());
+            desk.companion().put(opening.second());
             Reading reading = new Reading(desk, file);
             try (WindowApp app = open(reading, demos, memory)) {
                 if (desk.playback().along()) {
@@ -283,14 +283,10 @@ public final class WindowApp implements AutoCloseable {
     /** Says what is before the user, for those who hear the window rather than see it. */
     private String title() {
         String file = desk.path().map(p -> p.getFileName().toString()).orElse("");
-        String part =
-                desk.scene()
-                        .part(desk.pointed())
-                        .map(p -> ", " + desk.reading(p).spoken())
-                        .orElse("");
+        String part = desk.reading(desk.pointed()).map(r -> ", " + r.spoken()).orElse("");
         return file
                 + (desk.changed() ? " (changed)" : "")
-                + desk.secondName().map(b -> " and " + b).orElse("")
+                + desk.companion().words()
                 + ", "
                 + Numerals.fixed(desk.height() * 1000, 1)
                 + " mm"

@@ -6,18 +6,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
 import foldwright.report.draw.Theme;
+import foldwright.run.RunKind;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
 import foldwright.viewer.Texts;
+import foldwright.viewer.play.Reel;
+import foldwright.viewer.play.RunMaker;
 import foldwright.viewer.render.MachineRenderer;
-import foldwright.viewer.scene.Batch;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.session.PartSplits;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Studio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.joml.Vector3f;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -42,7 +46,7 @@ class SecondTest {
 
     private static Second second(String name, Second.Placing placing) throws BadMachineFile {
         MachineFile file = MachineFile.read(Headless.scene(name));
-        return new Second(file, Sample.results(file.machine()).plot(), Optional.empty(), placing);
+        return new Second(file, Sample.results(file.machine()), Optional.empty(), placing);
     }
 
     private static SheetBuilder.Page page(MachineScene a, double height) {
@@ -97,11 +101,60 @@ class SecondTest {
             }
         }
         assertThat(covered).isEmpty();
-        for (Batch batch : other.batches()) {
-            for (int i = 0; i < batch.count; i++) {
-                assertThat(batch.data[i * Batch.FLOATS + Batch.EXTRA]).isZero();
-            }
-        }
+    }
+
+    /** A part of B under the pointer is B's, by its own id and with its own values. */
+    @Test
+    void partsOfTheMachineBesideAreReadAsItsOwn() throws Exception {
+        MachineScene a = new MachineScene(Headless.machine("van-bench"));
+        Second b = second("van-bench-binds", Second.Placing.BESIDE);
+        Second.stand(Optional.of(b), studio, a);
+        studio.size(1280, 720, 1);
+        SheetBuilder.Page page = b.over(page(a, 0.2), a, Optional.empty(), 1);
+        Studio.Look look = Studio.Look.home(Theme.LIGHT).at(MachineRenderer.Quality.MOVING);
+        studio.drawMachine(page.moment(), look);
+        int id = b.find("front centre pin 1").orElseThrow();
+        Vector3f at = b.middle(id, a).orElseThrow();
+        int found =
+                studio.pick(studio.view().x(at.x, at.y, at.z), studio.view().y(at.x, at.y, at.z));
+        assertThat(found).isGreaterThan(Studio.SECOND);
+        String name = b.reading(found, m -> PartSplits.NONE).orElseThrow().title();
+        assertThat(name).startsWith("B: front ").contains("1");
+        assertThat(a.part(found)).isEmpty();
+        int own =
+                a.parts().stream()
+                        .filter(p -> p.name().equals("front centre pin 1"))
+                        .findFirst()
+                        .orElseThrow()
+                        .id();
+        assertThat(own + Studio.SECOND).isEqualTo(id);
+        // Laid over A it is an outline and nothing to be picked.
+        b.change();
+        assertThat(b.reading(found, m -> PartSplits.NONE)).isEmpty();
+        assertThat(b.beside()).isEmpty();
+    }
+
+    /** A replay of B says nothing while A shows another run: neither its skew nor its place. */
+    @Test
+    void skewIsToldOnlyBesideAReplay() throws Exception {
+        MachineFile file = MachineFile.read(Headless.scene("class-plotter"));
+        Reel replay = new Reel(RunMaker.run(file, RunKind.REPLAY, Optional.empty()));
+        Reel unfold = new Reel(RunMaker.run(file, RunKind.UNFOLD, Optional.empty()));
+        MachineScene a = new MachineScene(file.machine());
+        Second b =
+                new Second(
+                        file,
+                        Sample.results(file.machine()),
+                        Optional.of(replay),
+                        Second.Placing.BESIDE);
+        String along = head(b.over(page(a, 0.1), a, Optional.of(replay), 1));
+        assertThat(along).startsWith("right: B, ").contains(", skew ");
+        String folding = head(b.over(page(a, 0.1), a, Optional.of(unfold), 1));
+        assertThat(folding).startsWith("right: B, ").doesNotContain("skew");
+    }
+
+    private static String head(SheetBuilder.Page page) {
+        return page.model().head().dashed().orElseThrow();
     }
 
     private static org.assertj.core.data.Offset<Double> within() {

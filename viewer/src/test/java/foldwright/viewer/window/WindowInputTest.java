@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import foldwright.machine.Machine;
 import foldwright.machine.file.MachineFile;
 import foldwright.viewer.Headless;
+import foldwright.viewer.beside.Second;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.sheet.Layout;
@@ -36,6 +37,8 @@ class WindowInputTest {
 
     /** Where the springs let go and the margin is least: 109 mm by hand. */
     private static final String WORST = ".* (108\\.[89]|109\\.\\d) mm.*";
+
+    private static final String TOP = ".* (179\\.[5-9]|180\\.[0-5]) mm.*";
 
     @TempDir Path folder;
     private Process display;
@@ -190,6 +193,41 @@ class WindowInputTest {
             assertThat(title(t -> t.contains("binds"))).contains(" and Van bench that binds,");
             key("k");
             assertThat(time(title(t -> time(t) > time(first)))).isGreaterThan(time(first));
+        } finally {
+            close();
+        }
+    }
+
+    /** A second machine beside the first: its parts are read as its own; key B lays it over. */
+    @Test
+    void aMachineBesideIsReadAndLaidOver() throws Exception {
+        require();
+        Path binds = Headless.scene("van-bench-binds");
+        try {
+            open("watch", Headless.scene("van-bench").toString(), "--beside", binds.toString());
+            assertThat(title(t -> t.contains("beside")))
+                    .startsWith("van-bench.json and Van bench that binds beside it, ");
+            MachineScene a = new MachineScene(Headless.machine("van-bench"));
+            MachineScene b = new MachineScene(MachineFile.read(binds).machine());
+            var table = new TableView(LAYOUT, a, b, Second.offset(a, b));
+            double tab = table.heights().at(0.18);
+            drag(LAYOUT.scaleX() + 6, table.heights().at(0.10), LAYOUT.scaleX() + 6, tab);
+            assertThat(title(t -> t.matches(TOP))).matches(TOP);
+            b.place(0.18);
+            View view = table.view(View.Stance.home(), 1, 0, 0);
+            var j = b.lift().joints();
+            double z = b.machine().base().pinHeight() + j.z[1] / 2;
+            double x = Second.offset(a, b) + (j.fixedX[0] + j.slidingX[1]) / 2;
+            double y = -b.shape().outside();
+            click(view.x(x, y, z), view.y(x, y, z));
+            assertThat(title(t -> t.contains("% weight of")))
+                    .containsPattern("B: front centre pin 1, force across it .*% weight of ");
+            key("b");
+            assertThat(title(t -> !t.contains("beside")))
+                    .startsWith("van-bench.json and Van bench that binds, ")
+                    .doesNotContain("B: ");
+            key("b");
+            assertThat(title(t -> t.contains("beside"))).contains("beside it, ");
         } finally {
             close();
         }
