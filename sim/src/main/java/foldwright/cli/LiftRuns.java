@@ -26,6 +26,10 @@ final class LiftRuns implements Runs {
 
     /** Unfolds or folds in time. */
     FoldResult fold(Machine machine, Direction direction, Progress progress) {
-        return FoldRun.halved(machine, direction, FoldRun.STEP);
+        return FoldRun.halved(
+                machine,
+                direction,
+                FoldRun.STEP,
+                share -> progress.say("fold: " + (int) (100 * share) + " % computed"));
     }
 }

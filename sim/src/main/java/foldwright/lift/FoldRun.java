@@ -14,6 +14,7 @@ import foldwright.mechanics.solve.Statics;
 import foldwright.mechanics.solve.Stepper;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleConsumer;
 
 /**
  * Unfolding or folding in time with the motor's real commands: the field of the motor turns as the
@@ -28,6 +29,9 @@ public final class FoldRun {
     public static final double STEP = 1e-2;
 
     private static final double AFTER = 0.25;
+
+    /** Steps between two words on how far it is. */
+    private static final int LOOK = 64;
 
     /** Distance from flat that counts as folded [m]. */
     private static final double FOLDED = 1e-6;
@@ -62,10 +66,16 @@ public final class FoldRun {
 
     /** Over the whole travel of the machine: raising from flat, lowering from fully open. */
     public static FoldResult run(Machine machine, Direction direction, double step) {
+        return run(machine, direction, step, share -> {});
+    }
+
+    private static FoldResult run(
+            Machine machine, Direction direction, double step, DoubleConsumer done) {
         LiftSolver ends = new LiftSolver(machine);
         boolean up = direction == Direction.RAISING;
         double from = up ? ends.lowest() : ends.highest();
-        return run(machine, direction, from, up ? ends.highest() : ends.lowest(), step);
+        double to = up ? ends.highest() : ends.lowest();
+        return new FoldRun(machine, direction, from, to).go(step, done);
     }
 
     /**
@@ -75,13 +85,19 @@ public final class FoldRun {
      */
     public static FoldResult run(
             Machine machine, Direction direction, double from, double to, double step) {
-        return new FoldRun(machine, direction, from, to).go(step);
+        return new FoldRun(machine, direction, from, to).go(step, share -> {});
     }
 
-    /** The same run twice, the second time with half the step; the result is that of the second. */
-    public static FoldResult halved(Machine machine, Direction direction, double step) {
-        FoldResult coarse = run(machine, direction, step);
-        FoldResult fine = run(machine, direction, 0.5 * step);
+    /**
+     * The same run twice, the second time with half the step; the result is that of the second.
+     *
+     * @param done told now and then which share of the work is done, 0 to 1
+     */
+    public static FoldResult halved(
+            Machine machine, Direction direction, double step, DoubleConsumer done) {
+        FoldResult coarse = run(machine, direction, step, share -> done.accept(share / 3));
+        FoldResult fine =
+                run(machine, direction, 0.5 * step, share -> done.accept((1 + 2 * share) / 3));
         double margin = fine.convergence().worstMargin();
         double change = Math.abs(coarse.convergence().worstMargin() / margin - 1);
         return fine.withHalving(change);
@@ -124,7 +140,7 @@ public final class FoldRun {
                 : LatchWatch.idle(log, stepper, command);
     }
 
-    private FoldResult go(double step) {
+    private FoldResult go(double step, DoubleConsumer done) {
         Stepper stepper = stepper(Settings.ofStep(step));
         EnergyLedger ledger = stepper.ledger();
         double height0 = ledger.height();
@@ -133,7 +149,11 @@ public final class FoldRun {
         LatchWatch watch = latchWatch(log, stepper);
         boolean solved = true;
         boolean stalled = false;
-        while (solved && !stalled && stepper.state().time < command.end() + AFTER - 0.5 * step) {
+        double end = command.end() + AFTER;
+        while (solved && !stalled && stepper.state().time < end - 0.5 * step) {
+            if (stepper.steps() % LOOK == 0) {
+                done.accept(stepper.state().time / end);
+            }
             watch.beforeStep();
             solved = stepper.step() == Stepper.Outcome.DONE;
             if (solved) {

@@ -8,6 +8,8 @@ import foldwright.lift.FoldResult.EventKind;
 import foldwright.lift.FoldResult.Outcome;
 import foldwright.lift.FoldResult.Sample;
 import foldwright.machine.Machine;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -56,7 +58,11 @@ class FoldRunTest {
 
     @Test
     void halvingTheStepHardlyChangesTheMargin() {
-        FoldResult run = FoldRun.halved(Sketch.vanBench().build(), Direction.RAISING, STEP);
+        List<Double> shares = new ArrayList<>();
+        FoldResult run =
+                FoldRun.halved(Sketch.vanBench().build(), Direction.RAISING, STEP, shares::add);
+        assertThat(shares).isSorted().hasSizeGreaterThan(50);
+        assertThat(shares.get(shares.size() - 1)).isBetween(.95, 1.0);
         assertThat(run.convergence().marginChangeOnHalving()).isLessThan(.01);
         assertThat(run.convergence().worstMargin()).isCloseTo(2.0, within(.03));
     }
