@@ -5,6 +5,7 @@ import foldwright.lift.ForceCurve;
 import foldwright.machine.Machine;
 import foldwright.study.Series;
 import foldwright.viewer.sheet.SheetModel;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -16,6 +17,14 @@ import java.util.stream.Stream;
 public final class LoadField {
     /** Below this share of the largest a value of the other sign is rounding. */
     private static final double ROUNDING = 1e-3;
+
+    /** Loads of both sides that differ by less are one load [1]. */
+    static final double SAME = 1e-6;
+
+    /** Of mirror images that on the side towards the user first. */
+    private static final Comparator<String> SEEN_FIRST =
+            Comparator.<String, Boolean>comparing(n -> !n.startsWith("front"))
+                    .thenComparing(Comparator.naturalOrder());
 
     private final Overlay overlay;
     private final String title;
@@ -39,7 +48,7 @@ public final class LoadField {
         title = overlay.words() + ", " + overlay.unit().symbol();
         this.heights = heights;
         this.values = Map.copyOf(values);
-        names = values.keySet().stream().sorted().toArray(String[]::new);
+        names = values.keySet().stream().sorted(SEEN_FIRST).toArray(String[]::new);
         loads = Stream.of(names).map(values::get).toArray(Series[]::new);
         double plus = 0;
         double minus = 0;
@@ -134,6 +143,11 @@ public final class LoadField {
         return s == null ? Double.NaN : s.over(heights, height);
     }
 
+    /** The size of a load in steps so wide that both sides of a machine fall on one. */
+    double steps(String part, double height) {
+        return Math.rint(Math.abs(at(part, height)) / (1e-5 * end));
+    }
+
     /** The part with the largest load at a height, whatever its sign. */
     public Optional<String> darkest(double height) {
         return largest(height, 0);
@@ -150,7 +164,7 @@ public final class LoadField {
         for (int i = 0; i < names.length; i++) {
             double v = loads[i].over(heights, height);
             double size = sign == 0 ? Math.abs(v) : sign * v;
-            if (size > most * (1 + 1e-9)) {
+            if (size > most * (1 + SAME)) {
                 most = size;
                 best = names[i];
             }

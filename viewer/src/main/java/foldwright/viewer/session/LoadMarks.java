@@ -101,7 +101,8 @@ final class LoadMarks {
         float length = -1;
         for (int i = 0; i < scene.parts().size(); i++) {
             Part p = scene.parts().get(i);
-            boolean same = Math.abs(field.at(p.name(), height) - load) <= 1e-6 * Math.abs(load);
+            boolean same =
+                    Math.abs(field.at(p.name(), height) - load) <= LoadField.SAME * Math.abs(load);
             if (field.overlay().on(p.kind()) && same) {
                 float here =
                         field.overlay() == Overlay.BELT_TENSION

@@ -271,7 +271,7 @@ public final class SheetBuilder {
         return scene.parts().stream()
                 .filter(p -> overlay.on(p.kind()))
                 .filter(p -> !Double.isNaN(field.at(p.name(), height)))
-                .sorted(Comparator.comparingDouble(p -> -Math.abs(field.at(p.name(), height))))
+                .sorted(Comparator.comparingDouble(p -> -field.steps(p.name(), height)))
                 .map(Part::id)
                 .toList();
     }
@@ -328,12 +328,7 @@ public final class SheetBuilder {
         Optional<String> part = field.darkest(height);
         double now = part.map(p -> field.at(p, height)).orElse(Double.NaN);
         String where =
-                part.map(
-                                p ->
-                                        (field.signed() ? "largest: " : "darkest: ")
-                                                + Numerals.with(now, unit)
-                                                + ", "
-                                                + p)
+                part.map(p -> "largest: " + Numerals.with(now, unit) + ", " + p)
                         .orElse("no load anywhere at this height");
         return new SheetModel.InkLegend(
                 field.title(), unit.fromSi(field.end()), unit.fromSi(now), where, field.ends());

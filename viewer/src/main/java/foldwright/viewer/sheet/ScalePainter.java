@@ -228,6 +228,13 @@ final class ScalePainter {
     }
 
     /** A bar right of the ribbon with two short lines of words. */
+    /** The foot of a few lines [em] that the level line does not strike through. */
+    private static double clear(double foot, double lines, Lettering look, double level) {
+        double em = look.em();
+        boolean struck = level > foot - (lines + 0.1) * em && level < foot + 0.4 * em;
+        return struck ? level - 0.5 * em : foot;
+    }
+
     private void noGo(SheetModel.NoGo zone) {
         double x = at.plotLeft() - at.of(7, 5);
         double top = scale.at(Math.min(zone.to(), travel.top()));
@@ -236,11 +243,13 @@ final class ScalePainter {
         Lettering look = pen.over(pen.tick(pen.palette.ink2));
         double tx = x - at.of(6, 4);
         double foot = Math.max(bottom, top + look.em());
+        double level = scale.at(travel.height());
         if (at.small) {
-            pen.canvas.text(
-                    look, tx, (top + bottom) / 2 + 0.35 * look.em(), zone.words(), Align.RIGHT);
+            double y = (top + bottom) / 2 + 0.35 * look.em();
+            pen.canvas.text(look, tx, clear(y, 1, look, level), zone.words(), Align.RIGHT);
             return;
         }
+        foot = clear(foot, 3.4, look, level);
         pen.canvas.text(look, tx, foot - 2.5 * look.em(), zone.words(), Align.RIGHT);
         pen.canvas.text(look, tx, foot - 1.3 * look.em(), zone.second(), Align.RIGHT);
         pen.canvas.text(look, tx, foot - 0.1 * look.em(), zone.third(), Align.RIGHT);
