@@ -66,15 +66,7 @@ final class LiftModel {
             pose(s, scissor.atHeight(highest));
             Marker bearing = lines.bearing(line, ScrewLines.place(nut, s));
             Coordinate length = lines.length(bearing, nut);
-            NutPath path =
-                    new NutPath(
-                            bottom(),
-                            top,
-                            PATH_NODES,
-                            h -> {
-                                pose(s, scissor.atHeight(h));
-                                return length.value(s);
-                            });
+            NutPath path = new NutPath(bottom(), top, PATH_NODES, new Along(length)::at);
             int sense = path.rate(0.5 * (lowest + highest)) >= 0 ? 1 : -1;
             double ahead =
                     sense
@@ -143,6 +135,29 @@ final class LiftModel {
     /** Places every body where ideal pins would have it; velocities stay as they are. */
     void pose(State s, Scissor.Shape shape) {
         linkage.pose(s, machine.lift(), shape);
+    }
+
+    /** A coordinate over the pivot height. */
+    Along along(Coordinate coordinate) {
+        return new Along(coordinate);
+    }
+
+    /** A coordinate over the pivot height with ideal pins; only the bodies it depends on move. */
+    final class Along {
+        private final Coordinate coordinate;
+        private final int[] bodies;
+        private final State state = mechanism.start();
+
+        private Along(Coordinate coordinate) {
+            this.coordinate = coordinate;
+            this.bodies = coordinate.bodies();
+        }
+
+        /** Its value [m or rad] at a pivot height [m]. */
+        double at(double height) {
+            linkage.pose(state, machine.lift(), scissor.atHeight(height), bodies);
+            return coordinate.value(state);
+        }
     }
 
     /** Pivot height of a state: deck frame above the base pins, mean of both sides [m]. */

@@ -44,6 +44,32 @@ record Linkage(Body deck, List<ArmPart> arms, List<PinPart> pins, List<SliderPar
         s.refresh();
     }
 
+    /** Places those of the bodies that are among some, by their index; the others stay. */
+    void pose(State s, Lift lift, Scissor.Shape shape, int[] some) {
+        if (among(some, deck)) {
+            s.place(deck, LiftPlaces.deck(lift, shape));
+        }
+        for (ArmPart a : arms) {
+            if (among(some, a.body())) {
+                s.place(a.body(), LiftPlaces.arm(lift, shape, a.side(), a.stage(), a.kind()));
+            }
+        }
+        for (SliderPart p : sliders) {
+            if (among(some, p.body())) {
+                s.place(p.body(), Pose.at(LiftPlaces.slider(lift, shape, p.level(), p.y())));
+            }
+        }
+    }
+
+    private static boolean among(int[] some, Body body) {
+        for (int index : some) {
+            if (index == body.index()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** An end of a row of pins. */
     enum End {
         /** Above the fixed feet. */

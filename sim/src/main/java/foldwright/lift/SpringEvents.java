@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.lift;
 
-import foldwright.mechanics.body.State;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Heights at which helper springs let go or come solid, from the ideal shape of the lift alone.
@@ -14,11 +14,9 @@ final class SpringEvents {
     private static final int GRID = 60;
 
     private final LiftModel model;
-    private final State state;
 
     SpringEvents(LiftModel model) {
         this.model = model;
-        this.state = model.mechanism().start();
     }
 
     /** One spring passing its free or its solid extent at a height [m]. */
@@ -40,27 +38,29 @@ final class SpringEvents {
         return events;
     }
 
-    /** Length or angle of a spring at a height. */
-    double extent(SpringPart spring, double height) {
-        model.pose(state, model.scissor().atHeight(height));
-        return spring.extent(spring.along().value(state));
+    /** Length or angle of a spring over the height. */
+    DoubleUnaryOperator extent(SpringPart spring) {
+        LiftModel.Along along = model.along(spring.along());
+        return height -> spring.extent(along.at(height));
     }
 
     private void search(SpringPart spring, Kind kind, double limit, List<Event> events) {
+        DoubleUnaryOperator extent = extent(spring);
         double low = model.lowest();
-        double below = extent(spring, low) - limit;
+        double below = extent.applyAsDouble(low) - limit;
         for (int i = 1; i <= GRID; i++) {
             double high = model.lowest() + (model.highest() - model.lowest()) * i / GRID;
-            double above = extent(spring, high) - limit;
+            double above = extent.applyAsDouble(high) - limit;
             if (below != 0 && below * above <= 0) {
-                events.add(new Event(spring, kind, root(spring, limit, low, high, below)));
+                events.add(new Event(spring, kind, root(extent, limit, low, high, below)));
             }
             low = high;
             below = above;
         }
     }
 
-    private double root(SpringPart spring, double limit, double a, double b, double atA) {
+    private static double root(
+            DoubleUnaryOperator extent, double limit, double a, double b, double atA) {
         double low = a;
         double high = b;
         while (high - low > 1e-12) {
@@ -68,7 +68,7 @@ final class SpringEvents {
             if (mid == low || mid == high) {
                 break;
             }
-            if ((extent(spring, mid) - limit) * atA > 0) {
+            if ((extent.applyAsDouble(mid) - limit) * atA > 0) {
                 low = mid;
             } else {
                 high = mid;

@@ -6,6 +6,7 @@ import foldwright.machine.Machine;
 import foldwright.machine.spring.HelperSpring;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How far helper springs of one kind are worked over the travel, from the ideal shape of the lift.
@@ -29,15 +30,15 @@ public record SpringStroke(
     /** The springs of a machine in their order. */
     public static List<SpringStroke> of(Machine machine) {
         LiftModel model = new LiftModel(machine, Give.IDEAL);
-        SpringEvents extents = new SpringEvents(model);
+        SpringEvents events = new SpringEvents(model);
         List<SpringStroke> out = new ArrayList<>();
         for (HelperSpring spring : machine.springs()) {
-            out.add(over(model, extents, spring));
+            out.add(over(model, events, spring));
         }
         return out;
     }
 
-    private static SpringStroke over(LiftModel model, SpringEvents extents, HelperSpring spring) {
+    private static SpringStroke over(LiftModel model, SpringEvents events, HelperSpring spring) {
         SpringLaw law = null;
         double[] low = {Double.POSITIVE_INFINITY, 0};
         double[] high = {Double.NEGATIVE_INFINITY, 0};
@@ -46,10 +47,11 @@ public record SpringStroke(
                 continue;
             }
             law = part.law();
+            DoubleUnaryOperator extents = events.extent(part);
             for (int i = 0; i <= HEIGHTS; i++) {
                 double share = i / (double) HEIGHTS;
                 double height = model.lowest() + share * (model.highest() - model.lowest());
-                double extent = extents.extent(part, height);
+                double extent = extents.applyAsDouble(height);
                 if (extent < low[0]) {
                     low = new double[] {extent, height};
                 }
