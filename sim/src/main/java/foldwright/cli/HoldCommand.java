@@ -3,6 +3,8 @@ package foldwright.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import foldwright.lift.HoldResult;
+import foldwright.lift.HoldStudy;
+import foldwright.lift.HourHeld;
 import foldwright.machine.Machine;
 import foldwright.study.Assess;
 import foldwright.study.Check;
@@ -13,10 +15,12 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** What the lift does with the power off. */
@@ -25,14 +29,31 @@ import picocli.CommandLine.Spec;
         description = {
             "Power off: does it stay, sink or spring open at each height; the thread friction at"
                     + " which the answer changes; the droop of one side.",
-            "Returns 1 if it does not stay everywhere with the least friction of its thread."
+            "Returns 1 if it does not stay everywhere with the least friction of its thread, or"
+                    + " creeps in an hour."
         },
-        footer = {"", "Example:", "  foldwright hold scenes/field-printer.json --csv hold.csv"})
+        footer = {
+            "",
+            "Example:",
+            "  foldwright hold scenes/field-printer.json --csv hold.csv",
+            "  foldwright hold scenes/van-bench.json --hour"
+        })
 final class HoldCommand implements Callable<Integer> {
     private static final int LINES = 12;
 
+    /** Movements below this are told as less than it [mm]. */
+    private static final double LEAST_TOLD = 1e-6;
+
     @Mixin private MachineArgument argument;
     @Mixin private SeriesOutput output;
+
+    @Option(
+            names = "--hour",
+            description =
+                    "Also let it stand for an hour of computed time where holding is hardest, and"
+                            + " tell how far the deck moves. Takes some seconds.")
+    private boolean hour;
+
     @Spec private CommandSpec spec;
 
     @Override
@@ -42,16 +63,26 @@ final class HoldCommand implements Callable<Integer> {
         Progress progress = new Progress(spec.commandLine().getErr());
         progress.say("hold: every height");
         HoldResult hold = new LiftRuns().hold(machine).orElseThrow();
+        Optional<HourHeld> stood =
+                hour
+                        ? HoldStudy.hour(
+                                machine,
+                                hold,
+                                t -> progress.at((long) t / 60, 60, "minutes of hold"))
+                        : Optional.empty();
         progress.done();
         Check check = Assess.hold(machine, hold);
         output.write(() -> csv(hold), () -> Drawings.height(machine, check));
         if (output.json().wanted()) {
-            output.json().print(spec, out -> json(out, hold, check));
+            output.json().print(spec, out -> json(out, hold, check, stood));
         } else {
             print(machine, hold, check);
+            if (hour) {
+                sayHour(stood);
+            }
         }
         boolean stays = check.verdict() == Verdict.HOLDS || check.verdict() == Verdict.TIGHT;
-        return stays ? ExitCode.HOLDS : ExitCode.FAILS;
+        return stays && stood.map(HourHeld::still).orElse(true) ? ExitCode.HOLDS : ExitCode.FAILS;
     }
 
     private static String word(HoldResult.Verdict verdict) {
@@ -99,6 +130,43 @@ final class HoldCommand implements Callable<Integer> {
         out.flush();
     }
 
+    private void sayHour(Optional<HourHeld> stood) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println();
+        out.println(
+                Prose.forTerminal()
+                        .of(
+                                stood.map(HoldCommand::words)
+                                        .orElse(
+                                                "No hour was computed: it does not stay everywhere"
+                                                        + " with the least friction of its"
+                                                        + " thread.")));
+        out.flush();
+    }
+
+    private static String words(HourHeld h) {
+        String where =
+                "at "
+                        + Numerals.fixed(Shown.MILLIMETRE.fromSi(h.height()), 0)
+                        + " mm, thread friction "
+                        + Numerals.number(h.threadFriction());
+        if (Double.isNaN(h.drift())) {
+            return "An hour of hold " + where + " could not be computed to its end.";
+        }
+        double millimetres = Shown.MILLIMETRE.fromSi(Math.abs(h.drift()));
+        String drift =
+                millimetres < LEAST_TOLD
+                        ? "less than " + Numerals.given(LEAST_TOLD)
+                        : Numerals.number(millimetres);
+        return "In an hour of hold "
+                + where
+                + ", computed in time, the deck moves "
+                + drift
+                + " mm; "
+                + Numerals.given(Shown.MILLIMETRE.fromSi(HourHeld.ALLOWED))
+                + " mm counts as standing still. Wear and shaking are not in it.";
+    }
+
     private static String csv(HoldResult hold) {
         Csv csv =
                 new Csv(
@@ -124,13 +192,24 @@ final class HoldCommand implements Callable<Integer> {
         return csv.text();
     }
 
-    private static void json(JsonGenerator out, HoldResult hold, Check check) throws IOException {
+    private static void json(
+            JsonGenerator out, HoldResult hold, Check check, Optional<HourHeld> hour)
+            throws IOException {
         out.writeStartObject();
         out.writeStringField("machine", hold.machine());
         out.writeStringField("units", "SI");
         out.writeFieldName("check");
         CheckJson.check(out, check);
         CheckJson.number(out, "flipFriction", hold.flipFriction().orElse(Double.NaN));
+        if (hour.isPresent()) {
+            HourHeld h = hour.get();
+            out.writeObjectFieldStart("hour");
+            CheckJson.number(out, "height", h.height());
+            CheckJson.number(out, "threadFriction", h.threadFriction());
+            CheckJson.number(out, "drift", h.drift());
+            CheckJson.number(out, "allowed", HourHeld.ALLOWED);
+            out.writeEndObject();
+        }
         out.writeArrayFieldStart("points");
         for (HoldResult.Point p : hold.points()) {
             out.writeStartObject();

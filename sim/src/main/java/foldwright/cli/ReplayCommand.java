@@ -59,7 +59,8 @@ final class ReplayCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "PATH",
             description =
-                    "Toolpath (ISO 6983), or timed points as a .csv file; left out with --probe.")
+                    "Toolpath (ISO 6983), or timed points as a .csv file; - reads a toolpath from"
+                            + " standard input; left out with --probe.")
     private Path path;
 
     @Mixin private ToolpathArgument toolpath;
@@ -68,10 +69,9 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(
             names = "--csv",
             paramLabel = "FILE",
-            description = {
-                "Write tool error by cause, skew, tensions, motor torques, block loads and lost steps",
-                "over time to FILE, units in the header."
-            })
+            description =
+                    "Write tool error by cause, skew, tensions, motor torques, block loads and lost"
+                            + " steps over time to FILE, units in the header.")
     private Path csv;
 
     @Option(
@@ -84,18 +84,16 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(
             names = "--map",
             paramLabel = "FILE",
-            description = {
-                "Write the largest tool error over the work area to FILE: as CSV, or drawn where",
-                "FILE ends in .svg."
-            })
+            description =
+                    "Write the largest tool error over the work area to FILE: as CSV, or drawn where"
+                            + " FILE ends in .svg.")
     private Path map;
 
     @Option(
             names = "--causes",
-            description = {
-                "Also share out the largest skew: steady acceleration, ringing, corners passed",
-                "at speed, friction. Replays three times more."
-            })
+            description =
+                    "Also share out the largest skew: steady acceleration, ringing, corners passed"
+                            + " at speed, friction. Replays three times more.")
     private boolean causes;
 
     @Option(names = "--svg", paramLabel = "FILE", description = "Write the plot to FILE.")
@@ -108,6 +106,9 @@ final class ReplayCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         toolpath.check(path);
+        if (causes) {
+            toolpath.checkReadAgain("--causes");
+        }
         if (!(rate > 0 && rate <= 1e5)) {
             throw new BadInput("--rate " + rate + ": allowed: above 0, at most 100000 a second");
         }

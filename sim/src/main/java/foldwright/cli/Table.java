@@ -22,6 +22,12 @@ final class Table {
     /** Fewest places of a column that is broken into lines. */
     private static final int NARROWEST = 20;
 
+    /** Least width to which a label is broken so that the last column stands beside it. */
+    private static final int LABEL = 24;
+
+    /** Width of the last column that is worth breaking a label. */
+    private static final int BESIDE = 26;
+
     /** How far a cell is set in that stands below its row. */
     private static final int INDENT = 6;
 
@@ -104,6 +110,7 @@ final class Table {
             int end = last;
             if (sides.get(last) == Side.LEFT && last > 0) {
                 int room = page - total(last - 1) - GAP.length();
+                room = roomBeside(room);
                 below = room < Math.min(NARROWEST, widths[last]);
                 widths[last] = below ? page - INDENT : Math.min(room, widths[last]);
                 end = below ? last - 1 : last;
@@ -115,6 +122,20 @@ final class Table {
                     widths[widest] = Math.max(NARROWEST, widths[widest] - over);
                 }
             }
+        }
+
+        /** Room for the last column, made by breaking a wide text before it where that does. */
+        private int roomBeside(int room) {
+            int missing = BESIDE - room;
+            int widest = widestText(last - 1);
+            if (room >= NARROWEST
+                    || widths[last] <= room
+                    || widest < 0
+                    || widths[widest] - missing < LABEL) {
+                return room;
+            }
+            widths[widest] -= missing;
+            return room + missing;
         }
 
         /** The widest column of text up to that one, or -1 where there is none. */

@@ -30,6 +30,9 @@ final class ToolpathArgument {
         TRAPEZOID
     }
 
+    /** The path that stands for standard input. */
+    private static final String PIPED = "-";
+
     private Path path;
 
     @Option(
@@ -54,7 +57,23 @@ final class ToolpathArgument {
 
     /** Name for messages. */
     String name() {
-        return probe != null ? "probe " + probe : String.valueOf(path);
+        if (probe != null) {
+            return "probe " + probe;
+        }
+        return piped() ? "standard input" : String.valueOf(path);
+    }
+
+    /** Whether it comes through standard input, which can be read once. */
+    private boolean piped() {
+        return path != null && path.toString().equals(PIPED);
+    }
+
+    /** Refuses a path that can be read once, where it has to be read again. */
+    void checkReadAgain(String option) {
+        if (path != null && (piped() || !Files.isRegularFile(path))) {
+            throw new BadInput(
+                    option + " reads the toolpath again: name a file, not " + name() + ", for it");
+        }
     }
 
     /** What the reader counted, where a toolpath was read. */
@@ -74,9 +93,15 @@ final class ToolpathArgument {
         if (probe != null) {
             constant(Toolpath.Probe.class, probe, "--probe");
         }
-        if (path != null && !Files.isReadable(path)) {
+        if (path == null || piped()) {
+            return;
+        }
+        if (!Files.isReadable(path)) {
             throw new BadInput(
                     path + (Files.exists(path) ? ": may not be read" : ": no such file"));
+        }
+        if (Files.isDirectory(path)) {
+            throw new BadInput(path + ": is a folder; a toolpath is a file");
         }
     }
 
@@ -114,6 +139,9 @@ final class ToolpathArgument {
     InputStream open() {
         if (probe != null) {
             return InputStream.nullInputStream();
+        }
+        if (piped()) {
+            return new BufferedInputStream(System.in, 1 << 16);
         }
         try {
             return new BufferedInputStream(Files.newInputStream(path), 1 << 16);

@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.function.DoubleConsumer;
 
 /**
  * What the lift does with the power off, at every height and for the whole range of thread
@@ -35,6 +36,8 @@ public final class HoldStudy {
     private static final double CREEP = 1e-4;
     private static final int HALVINGS = 40;
     private static final double ROUNDING = 1e-9;
+    private static final double HOUR = 3600;
+    private static final double HOUR_STEP = 5e-2;
 
     private final Machine machine;
     private final LiftModel model;
@@ -254,7 +257,28 @@ public final class HoldStudy {
     }
 
     /**
-     * How far the deck moves while the drive holds it unpowered [m].
+     * An hour of hold in time at the height where holding needs most friction, with the least of
+     * its thread; empty where it does not stay there.
+     *
+     * @param progress told the time reached [s]
+     */
+    public static Optional<HourHeld> hour(
+            Machine machine, HoldResult result, DoubleConsumer progress) {
+        Optional<Point> worst = result.worst().filter(p -> p.verdict() == Verdict.HOLDS);
+        return worst.map(
+                p -> {
+                    Nut nut = machine.drive().screw().nut();
+                    double friction = nut.frictionLow().orElse(nut.friction());
+                    double drift =
+                            RunDownStudy.drift(
+                                    machine, friction, p.height(), HOUR, HOUR_STEP, progress);
+                    return new HourHeld(p.height(), friction, drift);
+                });
+    }
+
+    /**
+     * How far the deck moves while the drive holds it unpowered, after a second in which elastic
+     * parts take up the load; not a number where a step failed [m].
      *
      * @param threadFriction in the threads [1]
      * @param height pivot height it stands at [m]
@@ -263,6 +287,6 @@ public final class HoldStudy {
      */
     public static double creep(
             Machine machine, double threadFriction, double height, double seconds, double step) {
-        return RunDownStudy.drift(machine, threadFriction, height, seconds, step);
+        return RunDownStudy.drift(machine, threadFriction, height, seconds, step, t -> {});
     }
 }

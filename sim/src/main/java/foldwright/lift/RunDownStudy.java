@@ -10,6 +10,7 @@ import foldwright.mechanics.solve.Settings;
 import foldwright.mechanics.solve.Statics;
 import foldwright.mechanics.solve.Stepper;
 import java.util.Optional;
+import java.util.function.DoubleConsumer;
 
 /**
  * The lift let go with the power off: thread, collar, belt and detent against the load, in time.
@@ -18,6 +19,9 @@ final class RunDownStudy {
     private static final double STEP = 2e-3;
     private static final double LONGEST = 120;
     private static final double SETTLING = 1;
+
+    /** How often the time is told [s]. */
+    private static final double LOOK = 30;
 
     /** Slower than this over a second it counts as standing still [m/s]. */
     private static final double STILL = 1e-6;
@@ -99,9 +103,14 @@ final class RunDownStudy {
                         friction));
     }
 
-    /** Movement of the deck while it should hold [m]. */
+    /** Movement of the deck while it should hold; not a number where a step failed [m]. */
     static double drift(
-            Machine machine, double friction, double height, double seconds, double step) {
+            Machine machine,
+            double friction,
+            double height,
+            double seconds,
+            double step,
+            DoubleConsumer progress) {
         double detent =
                 machine.drive().source() instanceof StepperDrive s ? s.motor().detentTorque() : 0;
         DrivenLift lift = unpowered(machine, friction, detent, height);
@@ -112,9 +121,13 @@ final class RunDownStudy {
                         ? new Stepper(lift.mechanism(), held, settings)
                         : new Stepper(lift.mechanism(), lift.start(), settings);
         // Elastic parts first take up the load; what comes after is creep.
-        stepper.runTo(SETTLING);
+        boolean settled = stepper.runTo(SETTLING) == Stepper.Outcome.DONE;
         double before = lift.height(stepper.state());
-        stepper.runTo(SETTLING + seconds);
-        return lift.height(stepper.state()) - before;
+        boolean solved = settled;
+        for (double t = LOOK; solved && t < seconds + LOOK; t += LOOK) {
+            solved = stepper.runTo(SETTLING + Math.min(t, seconds)) == Stepper.Outcome.DONE;
+            progress.accept(Math.min(t, seconds));
+        }
+        return solved ? lift.height(stepper.state()) - before : Double.NaN;
     }
 }

@@ -50,7 +50,9 @@ final class ByteLines {
             if (exhausted) {
                 end = last;
                 next = last;
-                number++;
+                if (end > start) {
+                    number++;
+                }
                 return end > start;
             }
             int read = scan - start;
