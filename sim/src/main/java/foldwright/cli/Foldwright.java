@@ -4,11 +4,11 @@ package foldwright.cli;
 import foldwright.gantry.model.GantryTrouble;
 import foldwright.machine.file.NearestWord;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -81,12 +81,29 @@ public final class Foldwright implements Runnable {
         line.setOut(new PrintWriter(out, true));
         line.setErr(new PrintWriter(StandardStream.err(), true));
         line.setExecutionStrategy(parsed -> run(parsed, out));
+        line.registerConverter(Path.class, Misuse::path);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(100);
         line.setParameterExceptionHandler(Foldwright::misused);
         line.setExecutionExceptionHandler(Foldwright::failed);
         line.getSubcommands().values().forEach(Foldwright::dress);
         return line;
+    }
+
+    /** Adds a command of another module, with all that the commands here share. */
+    public static void add(CommandLine line, Object command) {
+        line.addSubcommand(command);
+        CommandSpec spec = line.getCommandSpec();
+        CommandLine added =
+                spec.subcommands().values().stream()
+                        .filter(c -> c.getCommand() == command)
+                        .findFirst()
+                        .orElseThrow();
+        added.setOut(line.getOut());
+        added.setErr(line.getErr());
+        added.registerConverter(Path.class, Misuse::path);
+        added.setCaseInsensitiveEnumValuesAllowed(true);
+        added.setUsageHelpWidth(line.getUsageHelpWidth());
     }
 
     /** Gives a command the help option and the width that all commands have. */
@@ -116,17 +133,31 @@ public final class Foldwright implements Runnable {
         PrintWriter err = command.getErr();
         if (e instanceof UnmatchedArgumentException unmatched) {
             String word = unmatched.getUnmatched().get(0);
-            err.println("foldwright: there is no command or option \"" + word + "\"");
+            err.println("foldwright: " + unknown(word, command.getCommandSpec()));
             nearest(word, command.getCommandSpec()).ifPresent(w -> err.println("nearest: " + w));
         } else {
-            String message = e.getMessage();
-            err.println(
-                    "foldwright: "
-                            + message.substring(0, 1).toLowerCase(Locale.ROOT)
-                            + message.substring(1));
+            err.println("foldwright: " + Misuse.words(e));
         }
         err.println("help: " + command.getCommandSpec().qualifiedName() + " --help");
         return ExitCode.BAD_INPUT;
+    }
+
+    private static String unknown(String word, CommandSpec spec) {
+        if (word.startsWith("-")) {
+            return "there is no option \"" + word + "\"";
+        }
+        if (!spec.subcommands().isEmpty()) {
+            return "there is no command \""
+                    + word
+                    + "\"; allowed: "
+                    + String.join(", ", spec.subcommands().keySet());
+        }
+        List<String> places =
+                spec.positionalParameters().stream().map(p -> p.paramLabel()).toList();
+        return "one word too many: \""
+                + word
+                + "\"; allowed: "
+                + (places.isEmpty() ? "options only" : String.join(" ", places) + " and options");
     }
 
     private static Optional<String> nearest(String word, CommandSpec spec) {

@@ -34,9 +34,7 @@ final class MachineArgument {
         try {
             return MachineFile.read(file);
         } catch (BadMachineFile e) {
-            int count = e.problems().size();
-            String head = count == 1 ? "" : file + ": " + count + " problems\n";
-            throw new BadInput(head + e.getMessage());
+            throw new BadInput(e.counted());
         }
     }
 }

@@ -54,6 +54,7 @@ final class NewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        Outputs.checkFolder(folder);
         Seed seed = Seed.find(from).orElseThrow(() -> new BadInput(unknownSeed()));
         try {
             Path file = NewMachine.create(name, seed, folder);

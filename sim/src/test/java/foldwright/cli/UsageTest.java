@@ -16,7 +16,7 @@ class UsageTest {
         assertThat(result.err())
                 .isEqualTo(
                         """
-                        foldwright: there is no command or option "asess"
+                        foldwright: there is no command "asess"; allowed: new, assess, curve, fold, hold, replay, limits, proof
                         nearest: foldwright assess
                         help: foldwright --help
                         """);
@@ -29,7 +29,7 @@ class UsageTest {
         assertThat(result.err())
                 .isEqualTo(
                         """
-                        foldwright: there is no command or option "--cvs"
+                        foldwright: there is no option "--cvs"
                         nearest: --csv
                         help: foldwright curve --help
                         """);
@@ -56,5 +56,24 @@ class UsageTest {
     @Test
     void versionIsPrinted() {
         assertThat(Terminal.run("--version").out()).startsWith("foldwright 0.1.0");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "assess a.json b.json | one word too many: \"b.json\"; allowed: MACHINE and options",
+                "curve x.json --csv= | --csv: found an empty name, allowed: the name of a file",
+                "fold x.json --direction up | --direction: found \"up\", allowed: raising, lowering",
+                "replay x.json --rate fast | --rate: found \"fast\", allowed: a number",
+                "hold x.json --hour=2 | --hour: found \"2\", allowed: the option alone, without a value",
+                "replay x.json - --causes | --causes reads the toolpath again: name a file, not"
+                        + " standard input, for it"
+            })
+    void misuseIsToldWithWhatWasFoundAndWhatIsAllowed(String words, String message) {
+        Terminal.Result result = Terminal.run(words.split(" "));
+        assertThat(result.exit()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(result.err().lines().findFirst()).hasValue("foldwright: " + message);
+        assertThat(result.out()).isEmpty();
     }
 }

@@ -27,12 +27,7 @@ public final class Main {
     }
 
     private static CommandLine withWatch(CommandLine line) {
-        CommandLine watch = new CommandLine(new WatchCommand());
-        line.addSubcommand(WATCH, watch);
-        watch.setOut(line.getOut());
-        watch.setErr(line.getErr());
-        watch.setCaseInsensitiveEnumValuesAllowed(true);
-        watch.setUsageHelpWidth(100);
+        Foldwright.add(line, new WatchCommand());
         return line;
     }
 

@@ -15,6 +15,17 @@ public final class BadMachineFile extends Exception {
         this.problems = List.copyOf(problems);
     }
 
+    /** The message, under a line with the file and their count where there are several. */
+    public String counted() {
+        return problems.size() == 1
+                ? getMessage()
+                : problems.get(0).place().file()
+                        + ": "
+                        + problems.size()
+                        + " problems\n"
+                        + getMessage();
+    }
+
     /** All problems, in order of place. */
     public List<Problem> problems() {
         return problems;

@@ -68,7 +68,12 @@ public final class RunMaker {
             throw new NoRunException(
                     file.map(Path::toString).orElse("square") + ": " + e.getMessage());
         } catch (IOException e) {
-            throw new NoRunException(file.orElseThrow() + ": cannot be read: " + e.getMessage());
+            Path named = file.orElseThrow();
+            throw new NoRunException(
+                    named
+                            + (Files.exists(named)
+                                    ? ": cannot be read: " + e.getMessage()
+                                    : ": no such file"));
         }
     }
 

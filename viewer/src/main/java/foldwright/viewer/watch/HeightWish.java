@@ -4,7 +4,10 @@ package foldwright.viewer.watch;
 import foldwright.quantity.Dimension;
 import foldwright.quantity.NotAQuantity;
 import foldwright.quantity.Quantity;
+import foldwright.study.Numerals;
+import foldwright.study.Shown;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -16,6 +19,9 @@ import picocli.CommandLine.TypeConversionException;
  * @param metres the length, for {@link Place#LENGTH} [m]
  */
 public record HeightWish(Place place, double metres) {
+    /** Heights are told in whole millimetres or tenths, and may be typed back [m]. */
+    private static final double ROUNDING = 0.5e-3;
+
     /** Where the open question is worst. */
     public static final HeightWish WORST = new HeightWish(Place.WORST, 0);
 
@@ -41,6 +47,26 @@ public record HeightWish(Place place, double metres) {
                     case LENGTH -> metres;
                 };
         return Math.max(flat, Math.min(top, h));
+    }
+
+    /**
+     * Why a length cannot be shown, where it lies outside the travel by more than rounding.
+     *
+     * @param flat lowest height [m]
+     * @param top highest height [m]
+     */
+    Optional<String> beyond(double flat, double top) {
+        boolean outside = metres < flat - ROUNDING || metres > top + ROUNDING;
+        return place == Place.LENGTH && outside
+                ? Optional.of(
+                        "--height: found "
+                                + Numerals.with(metres, Shown.MILLIMETRE)
+                                + ", allowed: "
+                                + Numerals.with(flat, Shown.MILLIMETRE)
+                                + " to "
+                                + Numerals.with(top, Shown.MILLIMETRE)
+                                + " of deck pin height")
+                : Optional.empty();
     }
 
     /** Reads a height. */

@@ -5,6 +5,7 @@ import foldwright.cli.ExitCode;
 import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.WholeFile;
+import foldwright.machine.linkage.FoldGeometry;
 import foldwright.report.draw.Theme;
 import foldwright.run.BadRunFile;
 import foldwright.run.RunKind;
@@ -23,12 +24,14 @@ import foldwright.viewer.window.WindowApp;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -152,6 +155,7 @@ public final class WatchCommand implements Callable<Integer> {
 
     @Option(
             names = "--theme",
+            paramLabel = "THEME",
             defaultValue = "LIGHT",
             description = "light or dark (default light).")
     private Theme theme;
@@ -181,10 +185,14 @@ public final class WatchCommand implements Callable<Integer> {
                 outputs(shown, err);
             }
             return ExitCode.HOLDS;
-        } catch (BadMachineFile | BadRunFile | CannotOpenException e) {
-            err.println(e.getMessage());
+        } catch (BadMachineFile e) {
+            err.println("foldwright: " + e.counted());
             return ExitCode.BAD_INPUT;
-        } catch (NoGraphicsException | RunMaker.NoRunException | PartWish.NoPartException e) {
+        } catch (BadRunFile
+                | CannotOpenException
+                | NoGraphicsException
+                | RunMaker.NoRunException
+                | PartWish.NoPartException e) {
             err.println("foldwright: " + e.getMessage());
             return ExitCode.BAD_INPUT;
         }
@@ -207,6 +215,11 @@ public final class WatchCommand implements Callable<Integer> {
                             + ": is a folder, a device or a pipe; allowed: the name of an ordinary"
                             + " file");
         }
+        Optional<String> named = wrongName("--still", still, ".png");
+        named = named.or(() -> wrongName("--glb", glb, ".glb"));
+        if (named.isPresent()) {
+            return named;
+        }
         if (film != null && !Film.canWrite(film)) {
             return Optional.of(
                     "found --film " + film + ", allowed: a name that ends in .mp4 or .gif");
@@ -215,6 +228,13 @@ public final class WatchCommand implements Callable<Integer> {
             return Optional.of("found --size of odd width or height; a film needs both even");
         }
         return Optional.empty();
+    }
+
+    private static Optional<String> wrongName(String option, Path file, String end) {
+        return file == null || file.toString().toLowerCase(Locale.ROOT).endsWith(end)
+                ? Optional.empty()
+                : Optional.of(
+                        "found " + option + " " + file + ", allowed: a name that ends in " + end);
     }
 
     private void outputs(Path shown, PrintWriter err)
@@ -307,7 +327,28 @@ public final class WatchCommand implements Callable<Integer> {
         WindowApp.run(shown, new WindowApp.Opening(toolpath, second), ENGINE, Demos.all());
     }
 
+    /** Refuses a height outside the travel and a time outside the run. */
+    private void refuseBeyond(Subject subject) {
+        var lift = subject.machine().machine().lift();
+        FoldGeometry fold = new FoldGeometry(lift);
+        Optional<String> beyond =
+                Optional.ofNullable(height)
+                        .flatMap(
+                                h ->
+                                        h.beyond(
+                                                fold.height(lift.travel().fold().low()),
+                                                fold.height(lift.travel().fold().high())))
+                        .or(
+                                () ->
+                                        Optional.ofNullable(time)
+                                                .flatMap(t -> subject.reel().flatMap(t::beyond)));
+        if (beyond.isPresent()) {
+            throw new ParameterException(spec.commandLine(), beyond.get());
+        }
+    }
+
     private Stills.Wish wish(PictureSize usual, Subject subject) {
+        refuseBeyond(subject);
         boolean replay = subject.reel().filter(Reel::alongPath).isPresent();
         return new Stills.Wish(
                 Optional.ofNullable(size).orElse(usual),
