@@ -149,10 +149,10 @@ public final class FoldRun {
         LatchWatch watch = latchWatch(log, stepper);
         boolean solved = true;
         boolean stalled = false;
-        double end = command.end() + AFTER;
-        while (solved && !stalled && stepper.state().time < end - 0.5 * step) {
+        // an opening latch puts the command off, so its end is asked at each step
+        while (solved && !stalled && stepper.state().time < command.end() + AFTER - 0.5 * step) {
             if (stepper.steps() % LOOK == 0) {
-                done.accept(stepper.state().time / end);
+                done.accept(stepper.state().time / (command.end() + AFTER));
             }
             watch.beforeStep();
             solved = stepper.step() == Stepper.Outcome.DONE;

@@ -76,6 +76,14 @@ class LatchTest {
         assertThat(run.ledger().relativeError()).isLessThan(1e-3);
     }
 
+    /** The command waits for the jump to be over; the run must then wait for the command. */
+    @Test
+    void theRunLastsUntilThePutOffCommandEnds() {
+        FoldResult run = start(strong(5e-4).build());
+        FoldResult.Sample last = run.samples().get(run.samples().size() - 1);
+        assertThat(last.height()).isCloseTo(FLAT + .002, within(2e-4));
+    }
+
     @Test
     void carriesNothingWhereWeightIsLeft() {
         Sketch s = Sketch.vanBench();
