@@ -38,6 +38,12 @@ final class CarriageForces {
     private final double friction;
     private final double perLoad;
 
+    // Determinant of the compliance as a polynomial in the square of s: known before its entries.
+    private final double det0;
+    private final double det1;
+    private final double det2;
+    private final double det3;
+
     private double bristle;
     private double force;
     private double moment;
@@ -70,6 +76,12 @@ final class CarriageForces {
         flexibility = 1 / (3 * model.beam() * 2 * halfSpan);
         yawPerPlace = 3 * 2 * halfSpan * flexibility;
         yawMiddle = yawCompliance + 2 * halfSpan * flexibility * span2;
+        double e = flexibility;
+        double middle = lateralCompliance + e * span2 * span2;
+        det0 = middle * yawMiddle;
+        det1 = middle * yawPerPlace - 2 * e * span2 * yawMiddle - 4 * e * e * span2 * span2;
+        det2 = e * yawMiddle - 2 * e * span2 * yawPerPlace + 8 * e * e * span2;
+        det3 = e * yawPerPlace - 4 * e * e;
         friction = guide.friction() + riding.dragX();
         perLoad = guide.frictionCoefficient();
     }
@@ -109,7 +121,7 @@ final class CarriageForces {
         double c11 = fma(ep, p, lateralCompliance);
         double minusC12 = (ep + ep) * s;
         double c22 = fma(yawPerPlace, s2, yawMiddle);
-        double inverse = 1 / (c11 * c22 - minusC12 * minusC12);
+        double inverse = 1 / fma(s2 * s2, fma(det3, s2, det2), fma(det1, s2, det0));
         force = fma(c22, dc, minusC12 * dpsi) * inverse;
         moment = fma(c11, dpsi, minusC12 * dc) * inverse;
     }

@@ -54,11 +54,6 @@ final class ForceSums {
             ky = fma(t, a.g4, ky);
             kt = fma(t, a.g5, kt);
         }
-        for (BeltSpring a = belts.firstCentred; a != null; a = a.next) {
-            double t = a.tighten(a.even(yb, yc), a.length(y));
-            by = fma(t, a.g1, by);
-            ky = fma(t, a.g4, ky);
-        }
         for (MirrorPair p = belts.firstPair; p != null; p = p.next) {
             BeltSpring a = p.right;
             double even = a.even(yb, yc);
@@ -75,6 +70,11 @@ final class ForceSums {
             kx = fma(difference, a.g3, kx);
             ky = fma(sum, a.g4, ky);
             kt = fma(difference, a.g5, kt);
+        }
+        for (BeltSpring a = belts.firstCentred; a != null; a = a.next) {
+            double t = a.tighten(a.even(yb, yc), a.length(y));
+            by = fma(t, a.g1, by);
+            ky = fma(t, a.g4, ky);
         }
         double along = rail.along();
         double across = rail.force();

@@ -8,6 +8,10 @@ final class LegForces {
     private final LateralSpring firstLateral;
     private final YawSpring firstYaw;
     private final double squareness;
+
+    /** Whether what the blocks carry adds to the friction of their rails. */
+    private final boolean rubs;
+
     private final double damping;
     private final double armLeft;
     private final double armRight;
@@ -26,6 +30,7 @@ final class LegForces {
         firstLateral = springs.firstLateral();
         firstYaw = springs.firstYaw();
         squareness = guide.squareness();
+        rubs = guide.frictionCoefficient() > 0;
         damping = model.damping().guide();
         armLeft = -model.bridge().centreX() - guide.halfSpan();
         armRight = -model.bridge().centreX() + guide.halfSpan();
@@ -51,9 +56,11 @@ final class LegForces {
             double f = s.force(s.way(bridge.x, th), damping * s.speed(ux, uth));
             held -= f;
             turning = fma(f, s.lever(), turning);
-            double size = Math.abs(f);
-            left = fma(s.rubLeft, size, left);
-            right = fma(s.rubRight, size, right);
+            if (rubs) {
+                double size = Math.abs(f);
+                left = fma(s.rubLeft, size, left);
+                right = fma(s.rubRight, size, right);
+            }
         }
         double yaw = th - squareness;
         for (YawSpring s = firstYaw; s != null; s = s.next) {
