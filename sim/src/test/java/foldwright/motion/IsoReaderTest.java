@@ -53,6 +53,17 @@ class IsoReaderTest {
         assertThat(Paths.read("G1 X25.4 F100\nG20 X1")).hasSize(1);
     }
 
+    /** IEEE Std 1003.1-2017, definition 3.206: a line ends with its newline, so none follows it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"G0 X1\nG0 X2\n", "G0 X1\r\nG0 X2\r\n", "G0 X1\rG0 X2\r", "G0 X1\nG0 X2"})
+    void theEndOfTheLastLineIsNoLine(String text) throws ToolpathException {
+        IsoReader reader = Paths.reader(text);
+        assertThat(Paths.all(reader)).hasSize(2);
+        assertThat(reader.next(new Move())).isFalse();
+        assertThat(reader.summary().lines()).isEqualTo(2);
+    }
+
     @Test
     void linesWithChecksumsAreRead() throws ToolpathException {
         IsoReader reader =

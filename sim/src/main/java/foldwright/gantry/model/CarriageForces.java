@@ -8,8 +8,8 @@ import static java.lang.Math.fma;
  * across the bridge are bilinear, c = Y - y - s theta, with the exact gradient as force directions.
  *
  * <p>The beam is simply supported at the legs: under a force n and a moment m at s from its middle,
- * with p = w^2 - s^2 and e = 1/(6 EI w), it gives e (p^2 n - 2 p s m) and turns by e (-2 p s n + 2
- * w (w^2 + 3 s^2) m); the handbook formulas in a b = p, b - a = -2 s. It lies in series with the
+ * with p = w^2 - s^2 and e = 1/(6 EI w), it gives e (p^2 n - 2 p s m) and turns by e (-2 p s n +
+ * (w^2 + 3 s^2) m); the handbook formulas in a b = p, b - a = -2 s. It lies in series with the
  * blocks, so the compliances add and the sum is inverted.
  */
 final class CarriageForces {
@@ -74,8 +74,8 @@ final class CarriageForces {
         double halfSpan = model.bridgeGuide().halfSpan();
         span2 = halfSpan * halfSpan;
         flexibility = 1 / (3 * model.beam() * 2 * halfSpan);
-        yawPerPlace = 3 * 2 * halfSpan * flexibility;
-        yawMiddle = yawCompliance + 2 * halfSpan * flexibility * span2;
+        yawPerPlace = 3 * flexibility;
+        yawMiddle = yawCompliance + flexibility * span2;
         double e = flexibility;
         double middle = lateralCompliance + e * span2 * span2;
         det0 = middle * yawMiddle;

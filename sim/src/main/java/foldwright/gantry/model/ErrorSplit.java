@@ -98,7 +98,7 @@ public record ErrorSplit(
         double m = k.carriageMoment();
         return new double[] {
             f * (a * a * b * b * n + a * b * (b - a) * m),
-            f * (a * b * (b - a) * n + (a * a - a * b + b * b) * 2 * w * m)
+            f * (a * b * (b - a) * n + (a * a - a * b + b * b) * m)
         };
     }
 
