@@ -104,7 +104,7 @@ class ReelTest {
                                 RunMaker.run(
                                         skews, RunKind.REPLAY, Optional.of(Path.of("no-such.nc"))))
                 .isInstanceOf(RunMaker.NoRunException.class)
-                .hasMessageContaining("no-such.nc: cannot be read");
+                .hasMessageContaining("no-such.nc: no such file");
     }
 
     @Test
