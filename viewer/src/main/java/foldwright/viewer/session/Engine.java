@@ -16,6 +16,9 @@ public interface Engine {
     /** Enough for the plot, the ribbon and the ink while a number is being dragged. */
     Results quick(Machine machine);
 
+    /** The same over all heights, for a machine that is only compared with. */
+    Results compared(Machine machine);
+
     /** The force curve, on which all else stands. */
     ForceCurve curve(Machine machine);
 

@@ -33,7 +33,15 @@ public final class LiftEngine implements Engine {
 
     @Override
     public Results quick(Machine machine) {
-        ForceCurve curve = new LiftSolver(machine).curve(QUICK);
+        return motor(machine, new LiftSolver(machine).curve(QUICK));
+    }
+
+    @Override
+    public Results compared(Machine machine) {
+        return motor(machine, curve(machine));
+    }
+
+    private Results motor(Machine machine, ForceCurve curve) {
         return from(
                 machine, curve, List.of(Assess.motor(machine, curve)), "working", Optional.empty());
     }

@@ -34,6 +34,7 @@ final class Seconds {
                     Optional.of(
                             new Reel(RunMaker.run(other.machine(), RunKind.REPLAY, other.path())));
         }
-        return new Second(other.machine(), engine.quick(other.machine().machine()), reel, placing);
+        return new Second(
+                other.machine(), engine.compared(other.machine().machine()), reel, placing);
     }
 }

@@ -11,8 +11,8 @@ import foldwright.viewer.session.PartReading;
 import foldwright.viewer.sheet.Layout;
 import foldwright.viewer.sheet.Studio;
 import foldwright.viewer.theme.Palette;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A small sheet beside a part: what it carries, of what that is made, how far it may go. */
 public final class PartSheet {
@@ -132,34 +132,41 @@ public final class PartSheet {
      */
     private Sheets.Frame clear(Layout at, double w, double h) {
         double free = at.of(26, 18);
+        return clear(at, w, h, free, at.tableTop())
+                .or(() -> clear(at, w, h, free / 3, at.tableTop()))
+                .or(() -> clear(at, w, h, free / 3, 8))
+                .orElseGet(() -> beside(at, w, h, free));
+    }
+
+    /**
+     * The first corner that leaves {@code free} pixels round the part; sheets that do not fit the
+     * table go over its edge, up to {@code least} from the top.
+     */
+    private Optional<Sheets.Frame> clear(Layout at, double w, double h, double free, double least) {
         double left = at.left(40, 27);
         double right = Math.max(left, at.scaleX() - at.of(130, 96) - w);
-        double top = at.of(178, 118);
         double low = Math.max(8, at.rulesTop() - at.of(14, 10) - h);
-        double above = y - free - h;
-        double below = y + free;
-        top = Math.min(top, low);
-        List<Sheets.Frame> places = new ArrayList<>();
-        for (double row : new double[] {top, low}) {
-            places.add(new Sheets.Frame(left, row, w, h));
-            places.add(new Sheets.Frame(right, row, w, h));
-        }
-        // Above or below the part, over the edge of the table.
-        for (double row : new double[] {Math.min(top, above), Math.max(low, below)}) {
-            if (row >= at.tableTop() && row + h <= at.height - 8) {
-                places.add(new Sheets.Frame(left, row, w, h));
-                places.add(new Sheets.Frame(right, row, w, h));
+        double top = Math.min(at.of(178, 118), low);
+        double[] rows = {top, low, Math.min(top, y - free - h), Math.max(low, y + free)};
+        for (double row : rows) {
+            for (double column : new double[] {left, right}) {
+                boolean fits = row >= Math.min(least, top) && row + h <= at.height - 8;
+                boolean sideways = x <= column - free || x >= column + w + free;
+                // Rounding must not decide of a row that was made to fit.
+                boolean upright = y <= row - free + 0.01 || y >= row + h + free - 0.01;
+                if (fits && (sideways || upright)) {
+                    return Optional.of(new Sheets.Frame(column, row, w, h));
+                }
             }
         }
-        for (Sheets.Frame f : places) {
-            boolean beside = x <= f.x() - free || x >= f.x() + w + free;
-            if (beside || y <= f.y() - free || y >= f.y() + h + free) {
-                return f;
-            }
-        }
-        // A sheet as large as the table: beside the part, as far as the picture reaches.
-        double beside = Math.max(8, Math.min(x + free, at.width - w - 8));
-        return new Sheets.Frame(beside, Math.max(8, Math.min(y - h - free, low)), w, h);
+        return Optional.empty();
+    }
+
+    /** Of a sheet as large as the table: beside the part, as far as the picture reaches. */
+    private Sheets.Frame beside(Layout at, double w, double h, double free) {
+        double column = Math.max(8, Math.min(x + free, at.width - w - 8));
+        double row = Math.max(8, Math.min(y - h - free, at.height - h - 8));
+        return new Sheets.Frame(column, row, w, h);
     }
 
     /** From the sheet to its part. */

@@ -30,7 +30,7 @@ final class Sheets {
         {"X, Shift X", "errors drawn larger, smaller"},
         {"Enter", "keep what is drawn as A"},
         {"G", "second machine away, back"},
-        {"B", "second machine beside, or dashed over"},
+        {"B", "second machine beside, over it"},
         {"Tab", "next thing to hold; arrows turn it"},
         {"Home, P", "home view, plan view"},
         {"T", "light, dark"},
