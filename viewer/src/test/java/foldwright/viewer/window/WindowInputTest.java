@@ -32,7 +32,6 @@ import org.junit.jupiter.api.io.TempDir;
  * user; the test reads that.
  */
 class WindowInputTest {
-    private static final int DISPLAY = 87;
     private static final Layout LAYOUT = new Layout(1280, 720, 1);
 
     /** Where the springs let go and the margin is least: 109 mm by hand. */
@@ -43,6 +42,7 @@ class WindowInputTest {
     @TempDir Path folder;
     private Process display;
     private Process window;
+    private String screen;
     private String id;
 
     private static boolean has(String program) {
@@ -64,7 +64,7 @@ class WindowInputTest {
 
     private String run(String... command) throws IOException, InterruptedException {
         ProcessBuilder builder = new ProcessBuilder(command);
-        builder.environment().put("DISPLAY", ":" + DISPLAY);
+        builder.environment().put("DISPLAY", screen);
         builder.redirectErrorStream(true);
         Process p = builder.start();
         String out = new String(p.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
@@ -119,14 +119,14 @@ class WindowInputTest {
     }
 
     private void open(String... words) throws IOException, InterruptedException {
+        // The server takes a number that is free and says which.
         display =
-                new ProcessBuilder("Xvfb", ":" + DISPLAY, "-screen", "0", "1280x720x24")
-                        .redirectErrorStream(true)
-                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", "1280x720x24")
+                        .redirectError(ProcessBuilder.Redirect.DISCARD)
                         .start();
-        Thread.sleep(1500);
+        screen = ":" + display.inputReader(StandardCharsets.UTF_8).readLine();
         ProcessBuilder builder = new ProcessBuilder(foldwright(words));
-        builder.environment().put("DISPLAY", ":" + DISPLAY);
+        builder.environment().put("DISPLAY", screen);
         builder.environment().put("XDG_CONFIG_HOME", folder.resolve("config").toString());
         builder.redirectErrorStream(true).redirectOutput(folder.resolve("window.log").toFile());
         window = builder.start();
