@@ -296,8 +296,16 @@ final class ReplayCommand implements Callable<Integer> {
         row(table, "  along the rails", r.errorY(), "");
         out.print(table.text(Prose.forTerminal()));
         out.println();
-        ReplayWords.lines(r, toolpath, machine).forEach(out::println);
+        ReplayWords.lines(r, toolpath, machine).stream()
+                .map(ReplayCommand::wrapped)
+                .forEach(out::println);
         out.flush();
+    }
+
+    /** A sentence over as many lines as the terminal asks for; what is set in stays as it is. */
+    private static String wrapped(String line) {
+        boolean set = line.startsWith(" ") || line.indexOf('\n') >= 0;
+        return set ? line : Prose.forTerminal().of(line);
     }
 
     private static void row(Table table, String words, ChannelResult c, String verdict) {

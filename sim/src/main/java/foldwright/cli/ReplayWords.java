@@ -93,7 +93,7 @@ final class ReplayWords {
                 + load(b.legSide(), leg.staticRating(), Shown.NEWTON)
                 + " and "
                 + load(b.legYaw(), leg.staticMoment(), Shown.NEWTON_METRE)
-                + ",\n  each bridge block "
+                + ", each bridge block "
                 + load(b.carriageSide(), bridge.staticRating(), Shown.NEWTON)
                 + " and "
                 + load(moment, bridge.staticMoment(), Shown.NEWTON_METRE);

@@ -19,6 +19,9 @@ final class Table {
 
     private static final String GAP = "  ";
 
+    /** Fewest places to which a text is broken where nothing else fits the page. */
+    private static final int LEAST = 12;
+
     /** Fewest places of a column that is broken into lines. */
     private static final int NARROWEST = 20;
 
@@ -119,7 +122,7 @@ final class Table {
             if (over > 0) {
                 int widest = widestText(end);
                 if (widest >= 0) {
-                    widths[widest] = Math.max(NARROWEST, widths[widest] - over);
+                    widths[widest] = Math.max(LEAST, widths[widest] - over);
                 }
             }
         }
