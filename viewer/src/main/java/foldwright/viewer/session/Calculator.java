@@ -7,6 +7,7 @@ import foldwright.machine.file.MachineFile;
 import foldwright.viewer.sheet.SheetModel;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.ToDoubleFunction;
 
@@ -34,6 +35,7 @@ public final class Calculator implements AutoCloseable {
     private final Latest<Request> next = new Latest<>();
     private final AtomicReference<Done> done = new AtomicReference<>();
     private final Thread thread;
+    private volatile CountDownLatch shown = new CountDownLatch(0);
     private long count;
 
     /**
@@ -54,6 +56,18 @@ public final class Calculator implements AutoCloseable {
         long number = ++count;
         next.ask(new Request(number, machine, file, dials, depth));
         return number;
+    }
+
+    /**
+     * From now until {@link #goOn} only quick results are made: the drawing needs the processors.
+     */
+    public void hold() {
+        shown = new CountDownLatch(1);
+    }
+
+    /** Everything is computed again. */
+    public void goOn() {
+        shown.countDown();
     }
 
     /** The newest finished results, once. */
@@ -84,6 +98,7 @@ public final class Calculator implements AutoCloseable {
         if (request.depth == Depth.QUICK || next.newer()) {
             return;
         }
+        awaitPicture();
         ForceCurve curve = engine.curve(request.machine);
         Results whole = engine.whole(request.machine, curve, words -> {});
         give(request, whole, List.of());
@@ -100,6 +115,14 @@ public final class Calculator implements AutoCloseable {
                             dial,
                             request.machine.limits().motorMargin()));
             give(request, whole, List.copyOf(hills));
+        }
+    }
+
+    private void awaitPicture() {
+        try {
+            shown.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 

@@ -65,6 +65,11 @@ public final class Desk implements AutoCloseable {
         playback = new Playback(wake);
     }
 
+    /** What answers are computed by. */
+    Calculator calculator() {
+        return calculator;
+    }
+
     // ---- files
 
     /** Opens a machine or a run; what was there before stays when this one cannot be read. */

@@ -74,6 +74,7 @@ public final class WindowApp implements AutoCloseable {
         try (Desk desk = new Desk(engine, () -> wake(listening))) {
             desk.playback().path(opening.toolpath());
             desk.companion().put(opening.second());
+            desk.calculator().hold();
             Reading reading = new Reading(desk, file);
             try (WindowApp app = open(reading, demos, memory)) {
                 if (desk.playback().along()) {
@@ -197,6 +198,7 @@ public final class WindowApp implements AutoCloseable {
         double before = glfwGetTime();
         draw(MachineRenderer.Quality.REST);
         glfwShowWindow(surface.handle());
+        desk.calculator().goOn();
         while (!glfwWindowShouldClose(surface.handle())) {
             glfwWaitEventsTimeout(
                     moving()
