@@ -118,13 +118,15 @@ public final class Friction extends ScalarRow {
     /**
      * Decides from phi and lambda after a Newton update; tells whether the mode changed. The trial
      * load is what the bristle would carry.
+     *
+     * @param rounding load that may be no more than rounding of the other loads [N, N m]
      */
-    public boolean decide(double phi, double lambda) {
+    public boolean decide(double phi, double lambda, double rounding) {
         Mode before = mode;
         double trial = -phi / compliance(0);
         switch (mode) {
             case STICK -> {
-                double most = bound * (1 + SLACK);
+                double most = bound * (1 + SLACK) + rounding;
                 if (lambda > most) {
                     mode = Mode.FORCE_PLUS;
                 } else if (lambda < -most) {

@@ -10,6 +10,12 @@ import foldwright.mechanics.joint.Stop;
  * Newton within one step: evaluates, factorises when needed, solves, decides the one-sided rows.
  */
 final class Newton {
+    /**
+     * Share of the largest load that counts as nothing when a row at rest decides whether it
+     * slides: without it a row that may carry no friction slides and sticks in turn.
+     */
+    private static final double ROUNDING = 1e-9;
+
     private final Assembly asm;
     private final Scheme scheme;
     private final Settings settings;
@@ -197,12 +203,14 @@ final class Newton {
     private boolean decide(State s) {
         double[] x = kkt.vector();
         modesChanged = false;
+        double rounding = asm.frictions.length > 0 ? ROUNDING * asm.largestLoad() : 0;
         for (Friction f : asm.frictions) {
             int row = f.rowAt();
             if (f.mode() == Friction.Mode.STICK) {
                 f.load(asm.lambda, 0);
             }
-            modesChanged |= f.decide(asm.phi[row] + asm.change(f.rowAt(), x), asm.lambda[row]);
+            double phi = asm.phi[row] + asm.change(row, x);
+            modesChanged |= f.decide(phi, asm.lambda[row], rounding);
         }
         for (Stop stop : asm.stops) {
             int row = stop.rowAt();

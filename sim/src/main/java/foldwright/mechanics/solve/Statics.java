@@ -208,7 +208,7 @@ public final class Statics {
                 same &= Math.abs(asm.lambda[row]) <= f.bound();
                 continue;
             }
-            boolean changed = f.decide(asm.phi[row] + asm.change(row, x), asm.lambda[row]);
+            boolean changed = f.decide(asm.phi[row] + asm.change(row, x), asm.lambda[row], 0);
             restuck[k] = changed && f.mode() == Friction.Mode.STICK;
             solvesSince = changed ? 0 : solvesSince;
             same &= !changed;
