@@ -110,7 +110,7 @@ final class LimitsCommand implements Callable<Integer> {
         for (Map.Entry<Heading, LimitPoint> e : GantryLimits.least(points).entrySet()) {
             LimitPoint p = e.getValue();
             table.row(
-                    e.getKey().word().replace('-', '\u2212'),
+                    e.getKey().signed(),
                     Numerals.with(p.acceleration(), Shown.METRE_PER_SECOND_SQUARED),
                     Words.verdict(Verdict.of(p.acceleration() / asked)),
                     p.setBy().words(),

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
+import foldwright.machine.keys.Keys;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -60,7 +61,7 @@ final class Misuse {
         Class<?> type = arg.type();
         if (type.isEnum()) {
             return Arrays.stream(type.getEnumConstants())
-                    .map(c -> c.toString().toLowerCase(Locale.ROOT).replace('_', '-'))
+                    .map(c -> Keys.word((Enum<?>) c))
                     .collect(Collectors.joining(", "));
         }
         if (type == boolean.class || type == Boolean.class) {

@@ -35,7 +35,9 @@ final class ArmReader {
     }
 
     ArmLoad load(Equilibrium balance, State s, double gravity) {
-        double bend = Math.abs(bending(worse(balance, s, gravity), balance, s, gravity));
+        double bottom = bending(Half.LOWER, balance, s, gravity);
+        double top = bending(Half.UPPER, balance, s, gravity);
+        double bend = Math.max(Math.abs(bottom), Math.abs(top));
         double thrust = axial(lower, s);
         double other = -axial(upper, s);
         double axial = Math.abs(thrust) > Math.abs(other) ? thrust : other;

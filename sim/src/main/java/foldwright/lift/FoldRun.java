@@ -140,6 +140,11 @@ public final class FoldRun {
                 : LatchWatch.idle(log, stepper, command);
     }
 
+    /** When the run is over; an opening latch puts the command off, so ask at each step [s]. */
+    private double end() {
+        return command.end() + AFTER;
+    }
+
     private FoldResult go(double step, DoubleConsumer done) {
         Stepper stepper = stepper(Settings.ofStep(step));
         EnergyLedger ledger = stepper.ledger();
@@ -149,10 +154,9 @@ public final class FoldRun {
         LatchWatch watch = latchWatch(log, stepper);
         boolean solved = true;
         boolean stalled = false;
-        // an opening latch puts the command off, so its end is asked at each step
-        while (solved && !stalled && stepper.state().time < command.end() + AFTER - 0.5 * step) {
+        while (solved && !stalled && stepper.state().time < end() - 0.5 * step) {
             if (stepper.steps() % LOOK == 0) {
-                done.accept(stepper.state().time / (command.end() + AFTER));
+                done.accept(stepper.state().time / end());
             }
             watch.beforeStep();
             solved = stepper.step() == Stepper.Outcome.DONE;

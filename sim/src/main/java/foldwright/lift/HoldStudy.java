@@ -57,7 +57,7 @@ public final class HoldStudy {
         front = model.linkage().deck().marker(new Vec3(0, -half, 0));
         detent = machine.drive().source() instanceof StepperDrive s ? s.motor().detentTorque() : 0;
         Nut nut = machine.drive().screw().nut();
-        low = nut.frictionLow().orElse(nut.friction());
+        low = nut.leastFriction();
         high = nut.frictionHigh().orElse(nut.friction());
     }
 
@@ -267,8 +267,7 @@ public final class HoldStudy {
         Optional<Point> worst = result.worst().filter(p -> p.verdict() == Verdict.HOLDS);
         return worst.map(
                 p -> {
-                    Nut nut = machine.drive().screw().nut();
-                    double friction = nut.frictionLow().orElse(nut.friction());
+                    double friction = machine.drive().screw().nut().leastFriction();
                     double drift =
                             RunDownStudy.drift(
                                     machine, friction, p.height(), HOUR, HOUR_STEP, progress);

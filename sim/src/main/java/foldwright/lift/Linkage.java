@@ -15,6 +15,7 @@ import foldwright.mechanics.body.State;
 import foldwright.mechanics.joint.Friction;
 import foldwright.mechanics.joint.PairJoint;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * The parts of a lift in a mechanism, by name: what results are read from.
@@ -34,28 +35,26 @@ record Linkage(Body deck, List<ArmPart> arms, List<PinPart> pins, List<SliderPar
 
     /** Places every body where ideal pins would have it; velocities stay as they are. */
     void pose(State s, Lift lift, Scissor.Shape shape) {
-        s.place(deck, LiftPlaces.deck(lift, shape));
-        for (ArmPart a : arms) {
-            s.place(a.body(), LiftPlaces.arm(lift, shape, a.side(), a.stage(), a.kind()));
-        }
-        for (SliderPart p : sliders) {
-            s.place(p.body(), Pose.at(LiftPlaces.slider(lift, shape, p.level(), p.y())));
-        }
+        pose(s, lift, shape, body -> true);
         s.refresh();
     }
 
     /** Places those of the bodies that are among some, by their index; the others stay. */
     void pose(State s, Lift lift, Scissor.Shape shape, int[] some) {
-        if (among(some, deck)) {
+        pose(s, lift, shape, body -> among(some, body));
+    }
+
+    private void pose(State s, Lift lift, Scissor.Shape shape, Predicate<Body> wanted) {
+        if (wanted.test(deck)) {
             s.place(deck, LiftPlaces.deck(lift, shape));
         }
         for (ArmPart a : arms) {
-            if (among(some, a.body())) {
+            if (wanted.test(a.body())) {
                 s.place(a.body(), LiftPlaces.arm(lift, shape, a.side(), a.stage(), a.kind()));
             }
         }
         for (SliderPart p : sliders) {
-            if (among(some, p.body())) {
+            if (wanted.test(p.body())) {
                 s.place(p.body(), Pose.at(LiftPlaces.slider(lift, shape, p.level(), p.y())));
             }
         }

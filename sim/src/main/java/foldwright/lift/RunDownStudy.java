@@ -121,9 +121,8 @@ final class RunDownStudy {
                         ? new Stepper(lift.mechanism(), held, settings)
                         : new Stepper(lift.mechanism(), lift.start(), settings);
         // Elastic parts first take up the load; what comes after is creep.
-        boolean settled = stepper.runTo(SETTLING) == Stepper.Outcome.DONE;
+        boolean solved = stepper.runTo(SETTLING) == Stepper.Outcome.DONE;
         double before = lift.height(stepper.state());
-        boolean solved = settled;
         for (double t = LOOK; solved && t < seconds + LOOK; t += LOOK) {
             solved = stepper.runTo(SETTLING + Math.min(t, seconds)) == Stepper.Outcome.DONE;
             progress.accept(Math.min(t, seconds));

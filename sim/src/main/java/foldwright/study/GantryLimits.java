@@ -81,7 +81,7 @@ public final class GantryLimits {
                         .map(
                                 p ->
                                         new DirectionPlot.Spoke(
-                                                p.heading().word(),
+                                                p.heading().signed(),
                                                 Math.atan2(p.heading().y(), p.heading().x()),
                                                 p.acceleration(),
                                                 p.setBy().words()))

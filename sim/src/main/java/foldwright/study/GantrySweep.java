@@ -134,6 +134,16 @@ public final class GantrySweep {
         return worst;
     }
 
+    /** The states under the acceleration of a worst case, at {@link #places()} in turn. */
+    public List<GantryState> along(Worst worst) {
+        return rows(Math.abs(worst.acceleration())).stream()
+                .filter(row -> row.get(0).way() == worst.way())
+                .filter(row -> row.get(0).acceleration() == worst.acceleration())
+                .flatMap(List::stream)
+                .map(Seen::state)
+                .toList();
+    }
+
     /** The place along the bridge at which a size is largest under one acceleration. */
     private static Worst along(List<Seen> row, ToDoubleFunction<GantryState> size) {
         double most = -1;

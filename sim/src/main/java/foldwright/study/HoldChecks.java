@@ -4,7 +4,6 @@ package foldwright.study;
 import foldwright.lift.HandDrive;
 import foldwright.lift.HoldResult;
 import foldwright.machine.Machine;
-import foldwright.machine.drive.Nut;
 import foldwright.machine.drive.ScrewThread;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,10 +32,8 @@ final class HoldChecks {
         return out;
     }
 
-    /** Least thread friction to expect: as given for fresh oil, else the usual one. */
-    private static double least(Machine m) {
-        Nut nut = m.drive().screw().nut();
-        return nut.frictionLow().orElse(nut.friction());
+    private double least() {
+        return machine.drive().screw().nut().leastFriction();
     }
 
     /** Numbers only, for trying changes. */
@@ -48,7 +45,7 @@ final class HoldChecks {
                         .orElse(Place.anywhere("nothing computed"));
         return Outcome.of(
                 Amount.of(Math.max(0, needed), Shown.NUMBER),
-                Amount.of(least(machine), Shown.NUMBER),
+                Amount.of(least(), Shown.NUMBER),
                 place);
     }
 
@@ -65,7 +62,7 @@ final class HoldChecks {
                 outcome(),
                 new Grounds(
                         List.of(),
-                        Hand.card(drive.holdingFriction(), drive.efficiency(least(machine))),
+                        Hand.card(drive.holdingFriction(), drive.efficiency(least())),
                         Assumptions.under(machine, "drive.screw"),
                         List.of(),
                         limits),
@@ -97,7 +94,7 @@ final class HoldChecks {
         if (points.size() < 2) {
             return Optional.empty();
         }
-        double least = least(machine);
+        double least = least();
         double[] height = points.stream().mapToDouble(HoldResult.Point::height).toArray();
         double[] needed =
                 points.stream().mapToDouble(p -> Math.max(0, p.frictionNeeded())).toArray();

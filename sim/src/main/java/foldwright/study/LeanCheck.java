@@ -36,15 +36,9 @@ final class LeanCheck {
 
     private static List<Change> changes() {
         return List.of(
-                new Change(
-                        "carriage a fifth lighter",
-                        m ->
-                                Edit.with(
-                                        m,
-                                        "gantry.carriage.mass",
-                                        0.8 * m.gantry().orElseThrow().carriage().mass())),
-                new Change("three quarters of the acceleration", m -> slower(m, 0.75)),
-                new Change("half the acceleration", m -> slower(m, 0.5)),
+                GantryChanges.lighterCarriage(),
+                GantryChanges.slower("three quarters of the acceleration", 0.75),
+                GantryChanges.slower("half the acceleration", 0.5),
                 new Change(
                         "twice as stiff in the pull test, by bracing",
                         m ->
@@ -52,11 +46,6 @@ final class LeanCheck {
                                         m,
                                         "measured.lateralStiffness",
                                         2 * PulledLean.of(m).orElseThrow().stiffness())));
-    }
-
-    private static Machine slower(Machine m, double factor) {
-        double now = m.gantry().orElseThrow().moves().acceleration();
-        return Edit.with(m, "gantry.moves.acceleration", factor * now);
     }
 
     private Outcome outcome(PulledLean lean) {

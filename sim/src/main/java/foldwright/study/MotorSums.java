@@ -57,7 +57,7 @@ final class MotorSums {
                 drive.transmission() instanceof BeltReduction b
                         ? new HandDrive.Belt(b.teeth().ratio(), b.efficiency())
                         : HandDrive.Belt.NONE;
-        int each = drive.lines().size() / SourceWords.motors(machine);
+        int each = drive.lines().size() / drive.motors();
         if (each > 1 || screw.collar() > 0 || !belt.equals(HandDrive.Belt.NONE)) {
             sums.add(HandDrive.sourceTorque(SourceWords.of(machine).torque(), each, screw, belt));
         }

@@ -121,14 +121,10 @@ final class SkewChecks {
 
     /** Skew over the place of the carriage under the acceleration that skews most. */
     private Plot curve(GantrySweep.Worst worst) {
-        double[] places = sweep.places();
-        double[] skew = new double[places.length];
-        for (int i = 0; i < places.length; i++) {
-            skew[i] = sweep.at(places[i], worst.way(), worst.acceleration()).endToEnd();
-        }
+        double[] skew = sweep.along(worst).stream().mapToDouble(GantryState::endToEnd).toArray();
         return new SignedCurve(
                 new HeightPlot.Caption("Skew end to end", worst.way().words(), Shown.MILLIMETRE),
-                new SignedCurve.Along("carriage", Series.of(places)),
+                new SignedCurve.Along("carriage", Series.of(sweep.places())),
                 Series.of(skew),
                 machine.limits().skew().orElse(Double.NaN),
                 "clockwise",
@@ -202,7 +198,7 @@ final class SkewChecks {
                         Amount.of(worst.acceleration(), Shown.METRE_PER_SECOND_SQUARED),
                         Place.anywhere(
                                 "towards "
-                                        + worst.heading().word().replace('-', '\u2212')
+                                        + worst.heading().signed()
                                         + ", "
                                         + worst.setBy().words()));
         String finding =
@@ -234,22 +230,8 @@ final class SkewChecks {
 
     private List<Change> changes() {
         List<Change> out = new ArrayList<>();
-        out.add(
-                new Change(
-                        "half the acceleration",
-                        m ->
-                                Edit.with(
-                                        m,
-                                        "gantry.moves.acceleration",
-                                        0.5 * m.gantry().orElseThrow().moves().acceleration())));
-        out.add(
-                new Change(
-                        "carriage a fifth lighter",
-                        m ->
-                                Edit.with(
-                                        m,
-                                        "gantry.carriage.mass",
-                                        0.8 * m.gantry().orElseThrow().carriage().mass())));
+        out.add(GantryChanges.slower("half the acceleration", 0.5));
+        out.add(GantryChanges.lighterCarriage());
         Guide guide = gantry.legs().guide();
         if (guide.blocks() == 1) {
             out.add(new Change("two blocks 60 mm apart on metal brackets", SkewChecks::twoBlocks));

@@ -3,8 +3,6 @@ package foldwright.study;
 
 import foldwright.machine.Machine;
 import foldwright.machine.drive.HandCrank;
-import foldwright.machine.drive.MotorCount;
-import foldwright.machine.drive.StepperDrive;
 
 /**
  * What people call the thing that turns the screws.
@@ -22,15 +20,7 @@ record SourceWords(String where, String giver, String torque) {
         if (machine.drive().source() instanceof HandCrank) {
             return CRANK;
         }
-        return motors(machine) > 1 ? MOTORS : MOTOR;
-    }
-
-    /** How many motors or cranks turn the screws. */
-    static int motors(Machine machine) {
-        boolean many =
-                machine.drive().source() instanceof StepperDrive s
-                        && s.motors() == MotorCount.ONE_PER_SCREW;
-        return many ? machine.drive().lines().size() : 1;
+        return machine.drive().motors() > 1 ? MOTORS : MOTOR;
     }
 
     /** E.g. "the motor gives", to go on a sentence. */

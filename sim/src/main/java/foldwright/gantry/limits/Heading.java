@@ -32,8 +32,13 @@ public enum Heading {
         return y;
     }
 
-    /** As people write it. */
+    /** As it stands in files. */
     public String word() {
         return word;
+    }
+
+    /** As it is shown to people, with true minus signs. */
+    public String signed() {
+        return word.replace('-', '\u2212');
     }
 }

@@ -188,37 +188,28 @@ public final class RouteCheck {
     private void checkTangents() {
         for (int b = 0; b < layout.belts().size(); b++) {
             BeltGeometry g = system.geometry(b);
+            double tooth = g.belt().pitch();
             for (int span = 0; span < g.spans(); span++) {
-                if (!(g.length(span) >= g.belt().pitch())) {
-                    String from = g.belt().points().get(span).name();
-                    String to = g.belt().points().get(g.endOf(span)).name();
-                    checkTangent(g, span, from, to);
+                double length = g.length(span);
+                if (!(length > 0)) {
+                    addStrand(
+                            Fault.NO_TANGENT,
+                            g,
+                            span,
+                            "no strand can run from \"%s\" to \"%s\" with these senses: their"
+                                    + " circles overlap somewhere in the travel");
+                } else if (length < tooth) {
+                    addStrand(
+                            Fault.STRAND_TOO_SHORT,
+                            g,
+                            span,
+                            "only %3$.2f mm of free belt are left between \"%1$s\" and \"%2$s\""
+                                    + " somewhere in the travel; allowed: one tooth, %4$.1f mm,"
+                                    + " and more",
+                            1e3 * length,
+                            1e3 * tooth);
                 }
             }
-        }
-    }
-
-    private void checkTangent(BeltGeometry g, int span, String from, String to) {
-        if (g.length(span) > 0) {
-            add(
-                    Fault.STRAND_TOO_SHORT,
-                    g.belt().name(),
-                    List.of(from, to),
-                    "only %.2f mm of free belt are left between \"%s\" and \"%s\" somewhere in"
-                            + " the travel; allowed: one tooth, %.1f mm, and more",
-                    1e3 * g.length(span),
-                    from,
-                    to,
-                    1e3 * g.belt().pitch());
-        } else {
-            add(
-                    Fault.NO_TANGENT,
-                    g.belt().name(),
-                    List.of(from, to),
-                    "no strand can run from \"%s\" to \"%s\" with these senses: their"
-                            + " circles overlap somewhere in the travel",
-                    from,
-                    to);
         }
     }
 
@@ -242,16 +233,12 @@ public final class RouteCheck {
                 double swing = g.heading(span) - headings.get(b)[span];
                 swing -= 2 * Math.PI * Math.rint(swing / (2 * Math.PI));
                 if (Math.abs(swing) > SWING) {
-                    String from = g.belt().points().get(span).name();
-                    String to = g.belt().points().get(g.endOf(span)).name();
-                    add(
+                    addStrand(
                             Fault.STRAND_TURNS,
-                            g.belt().name(),
-                            List.of(from, to),
+                            g,
+                            span,
                             "the strand from \"%s\" to \"%s\" turns by %.1f degrees over the travel,"
                                     + " so its ends come near or pass each other aslant; allowed: 10",
-                            from,
-                            to,
                             Math.toDegrees(Math.abs(swing)));
                 }
             }
@@ -288,6 +275,15 @@ public final class RouteCheck {
                     wheel.name(),
                     Math.toDegrees(wrap));
         }
+    }
+
+    /** A fault of a strand: the format gets the names of its ends first, then the values. */
+    private void addStrand(Fault fault, BeltGeometry g, int span, String format, Object... values) {
+        String from = g.belt().points().get(span).name();
+        String to = g.belt().points().get(g.endOf(span)).name();
+        List<Object> all = new ArrayList<>(List.of(from, to));
+        all.addAll(List.of(values));
+        add(fault, g.belt().name(), List.of(from, to), format, all.toArray());
     }
 
     private void add(

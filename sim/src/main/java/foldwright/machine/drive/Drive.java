@@ -27,4 +27,10 @@ public record Drive(
         Keys.check(Drive.class, screw, lines, transmission, source, rise);
         lines = List.copyOf(lines);
     }
+
+    /** How many motors or cranks turn the screws. */
+    public int motors() {
+        boolean each = source instanceof StepperDrive s && s.motors() == MotorCount.ONE_PER_SCREW;
+        return each ? lines.size() : 1;
+    }
 }

@@ -56,6 +56,11 @@ public record Nut(
         }
     }
 
+    /** Least friction to expect: as given for fresh oil, else the usual one [1]. */
+    public double leastFriction() {
+        return frictionLow.orElse(friction);
+    }
+
     private static IllegalArgumentException wrong(double friction, String allowed, double limit) {
         return new IllegalArgumentException(
                 "Nut: friction is "

@@ -3,6 +3,7 @@ package foldwright.mechanics.joint;
 
 import foldwright.mechanics.body.State;
 import java.util.Locale;
+import java.util.function.DoubleSupplier;
 
 /**
  * Dry friction along a coordinate that really sticks: an elastic, perfectly plastic row.
@@ -119,18 +120,18 @@ public final class Friction extends ScalarRow {
      * Decides from phi and lambda after a Newton update; tells whether the mode changed. The trial
      * load is what the bristle would carry.
      *
-     * @param rounding load that may be no more than rounding of the other loads [N, N m]
+     * @param rounding load that may be no more than rounding of the other loads [N, N m]; asked
+     *     only where it decides
      */
-    public boolean decide(double phi, double lambda, double rounding) {
+    public boolean decide(double phi, double lambda, DoubleSupplier rounding) {
         Mode before = mode;
         double trial = -phi / compliance(0);
         switch (mode) {
             case STICK -> {
-                double most = bound * (1 + SLACK) + rounding;
-                if (lambda > most) {
-                    mode = Mode.FORCE_PLUS;
-                } else if (lambda < -most) {
-                    mode = Mode.FORCE_MINUS;
+                double most = bound * (1 + SLACK);
+                double size = Math.abs(lambda);
+                if (size > most && size > most + rounding.getAsDouble()) {
+                    mode = lambda > 0 ? Mode.FORCE_PLUS : Mode.FORCE_MINUS;
                 }
             }
             case FORCE_PLUS -> {

@@ -5,6 +5,7 @@ import foldwright.mechanics.body.State;
 import foldwright.mechanics.force.Force;
 import foldwright.mechanics.joint.Friction;
 import foldwright.mechanics.joint.Stop;
+import java.util.function.DoubleSupplier;
 
 /**
  * Newton within one step: evaluates, factorises when needed, solves, decides the one-sided rows.
@@ -23,6 +24,7 @@ final class Newton {
     private final SlidingFriction sliding;
     private final Accelerations accelerations;
     private final double[] kept;
+    private final DoubleSupplier rounding;
 
     /** Whether any force limits its update. */
     private final boolean limited;
@@ -47,6 +49,7 @@ final class Newton {
         sliding = new SlidingFriction(asm, kkt);
         accelerations = new Accelerations(asm, kkt);
         kept = new double[asm.rowCount];
+        rounding = () -> ROUNDING * asm.largestLoad();
         boolean any = false;
         for (Force f : asm.forces) {
             any |= f.largestUpdate() < Double.POSITIVE_INFINITY;
@@ -203,7 +206,6 @@ final class Newton {
     private boolean decide(State s) {
         double[] x = kkt.vector();
         modesChanged = false;
-        double rounding = asm.frictions.length > 0 ? ROUNDING * asm.largestLoad() : 0;
         for (Friction f : asm.frictions) {
             int row = f.rowAt();
             if (f.mode() == Friction.Mode.STICK) {

@@ -6,6 +6,7 @@ import foldwright.mechanics.body.State;
 import foldwright.mechanics.joint.Friction;
 import foldwright.mechanics.joint.Stop;
 import java.util.Arrays;
+import java.util.function.DoubleSupplier;
 
 /**
  * Equilibrium of a mechanism near a given pose, by Newton on the same rows as the integrator, with
@@ -27,6 +28,9 @@ public final class Statics {
 
     /** Pseudo-stiffness of the masses, which keeps free directions regular [1/s2]. */
     private static final double SIGMA = 10;
+
+    /** Here a row slides as soon as its load is beyond its bound. */
+    private static final DoubleSupplier EXACT = () -> 0;
 
     private static final int MOST = 60;
 
@@ -208,7 +212,7 @@ public final class Statics {
                 same &= Math.abs(asm.lambda[row]) <= f.bound();
                 continue;
             }
-            boolean changed = f.decide(asm.phi[row] + asm.change(row, x), asm.lambda[row], 0);
+            boolean changed = f.decide(asm.phi[row] + asm.change(row, x), asm.lambda[row], EXACT);
             restuck[k] = changed && f.mode() == Friction.Mode.STICK;
             solvesSince = changed ? 0 : solvesSince;
             same &= !changed;

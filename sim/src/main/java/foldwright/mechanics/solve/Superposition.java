@@ -25,13 +25,13 @@ public final class Superposition {
     /** Change of the multipliers, against the largest, below which they stand still. */
     private static final double SETTLED = 1e-14;
 
+    /** Change that rounding may leave, against the largest, with a result still good. */
+    private static final double GOOD = 1e-9;
+
     private final Assembly asm;
     private final Kkt kkt;
     private final State pose;
     private final double[] whole;
-
-    /** Change that rounding may leave, against the largest, with a result still good. */
-    private static final double GOOD = 1e-9;
 
     /** Loads at a pose. */
     public interface Loads {

@@ -168,11 +168,10 @@ public final class DirectionRose {
                 arrow(x(s, radius + 7), y(s, radius + 7), s.angle());
                 at += ARROW;
             }
-            String words = s.word().replace('-', '\u2212');
             // Two lines of words above or below the circle stand off its edge.
             double up = Math.sin(s.angle());
             double top = y(s, at) + (up > 0.9 ? -15 : up < -0.9 ? 6 : 0);
-            on.text(x(s, at), top + 1, words, type.strong().aligned(side));
+            on.text(x(s, at), top + 1, s.word(), type.strong().aligned(side));
             on.text(
                     x(s, at),
                     top + 16,

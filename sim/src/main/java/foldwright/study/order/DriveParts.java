@@ -7,7 +7,6 @@ import foldwright.machine.drive.BeltReduction;
 import foldwright.machine.drive.Collar;
 import foldwright.machine.drive.Drive;
 import foldwright.machine.drive.HandCrank;
-import foldwright.machine.drive.MotorCount;
 import foldwright.machine.drive.Nut;
 import foldwright.machine.drive.Screw;
 import foldwright.machine.drive.ScrewLine;
@@ -55,12 +54,6 @@ final class DriveParts {
 
     private int screwCount() {
         return drive.lines().size();
-    }
-
-    private int motors() {
-        boolean each =
-                drive.source() instanceof StepperDrive s && s.motors() == MotorCount.ONE_PER_SCREW;
-        return each ? screwCount() : 1;
     }
 
     private void screws() {
@@ -137,7 +130,7 @@ final class DriveParts {
                         + Sizes.length(belt.width())
                         + " wide";
         add(
-                motors(),
+                drive.motors(),
                 "pulley on the motor",
                 belt.teeth().motor() + width,
                 Optional.empty(),
@@ -150,11 +143,11 @@ final class DriveParts {
                 "bore, tooth profile");
         String size =
                 "pitch " + Sizes.length(belt.pitch()) + ", " + Sizes.length(belt.width()) + " wide";
-        if (motors() == 1 && screwCount() > 1) {
+        if (drive.motors() == 1 && screwCount() > 1) {
             size += ", more than " + Sizes.length(around(belt)) + " round";
         }
         add(
-                motors(),
+                drive.motors(),
                 "closed toothed belt",
                 size,
                 Optional.empty(),
@@ -174,7 +167,7 @@ final class DriveParts {
     private void source() {
         if (drive.source() instanceof StepperDrive stepper) {
             add(
-                    motors(),
+                    drive.motors(),
                     "lift motor",
                     Sizes.motor(stepper.motor()),
                     uses.of("fold.motor"),

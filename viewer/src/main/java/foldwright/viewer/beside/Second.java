@@ -117,11 +117,7 @@ public final class Second {
 
     /** The id in the picture of a part by its name. */
     public Optional<Integer> find(String name) {
-        return beside().stream()
-                .flatMap(b -> b.parts().stream())
-                .filter(p -> p.name().equals(name))
-                .map(p -> p.id() + Studio.SECOND)
-                .findFirst();
+        return beside().flatMap(b -> b.part(name)).map(p -> p.id() + Studio.SECOND);
     }
 
     /** Its loads, where its parts show them beside A. */

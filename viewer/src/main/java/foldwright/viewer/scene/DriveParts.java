@@ -4,7 +4,6 @@ package foldwright.viewer.scene;
 import foldwright.lift.LiftNames;
 import foldwright.machine.Machine;
 import foldwright.machine.drive.BeltReduction;
-import foldwright.machine.drive.MotorCount;
 import foldwright.machine.drive.ScrewLine;
 import foldwright.machine.drive.StepperDrive;
 import foldwright.machine.linkage.OnBase;
@@ -89,18 +88,11 @@ final class DriveParts {
             beltPerTravel = drive.perTravel();
             motorAt(1, motor[0], motor[1], motor[2], -travelSign(screws.get(0)[0]));
         } else {
-            for (int i = 0; i < motors(); i++) {
+            for (int i = 0; i < machine.drive().motors(); i++) {
                 double[] s = screws.get(Math.min(i, screws.size() - 1));
                 directMotor(i + 1, s);
             }
         }
-    }
-
-    private int motors() {
-        boolean each =
-                machine.drive().source() instanceof StepperDrive d
-                        && d.motors() == MotorCount.ONE_PER_SCREW;
-        return each ? machine.drive().lines().size() : 1;
     }
 
     /** Face of a motor of the frame size in tenths of an inch, a little less as usual [m]. */

@@ -233,6 +233,11 @@ public final class MachineScene {
         return lift;
     }
 
+    /** The first part of that name. */
+    public Optional<Part> part(String name) {
+        return parts.stream().filter(p -> p.name().equals(name)).findFirst();
+    }
+
     /** The part with an id from picking. */
     public Optional<Part> part(int id) {
         return id >= 1 && id <= parts.size() ? Optional.of(parts.get(id - 1)) : Optional.empty();

@@ -10,8 +10,6 @@ import foldwright.lift.PinLoad;
 import foldwright.lift.SpringLoad;
 import foldwright.machine.Machine;
 import foldwright.machine.drive.BeltReduction;
-import foldwright.machine.drive.MotorCount;
-import foldwright.machine.drive.StepperDrive;
 import foldwright.study.Series;
 import foldwright.viewer.scene.BeltNames;
 import java.util.HashMap;
@@ -140,13 +138,6 @@ final class CurveFields {
         }
     }
 
-    private int motors() {
-        boolean each =
-                machine.drive().source() instanceof StepperDrive d
-                        && d.motors() == MotorCount.ONE_PER_SCREW;
-        return each ? machine.drive().lines().size() : 1;
-    }
-
     /** Load over what may be carried, for every part with a stated or computed limit. */
     private void used(Map<String, Series> out) {
         OptionalDouble strength = machine.lift().arm().material().strength();
@@ -163,7 +154,7 @@ final class CurveFields {
                                         : 0),
                 out);
         Series motor = series(p -> 1 / p.margin());
-        for (int i = 1; i <= motors(); i++) {
+        for (int i = 1; i <= machine.drive().motors(); i++) {
             out.put(LiftNames.motor(i), motor);
         }
         alsoUsed.forEach((part, share) -> out.put(part, series(p -> share)));

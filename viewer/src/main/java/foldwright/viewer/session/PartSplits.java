@@ -24,7 +24,12 @@ public interface PartSplits {
      *
      * @param shares of that height, or others of the same machine whose rows keep their room
      */
-    record Answer(State state, Optional<PartShares> shares) {}
+    record Answer(State state, Optional<PartShares> shares) {
+        /** What was computed for the height asked for. */
+        public static Answer computed(Optional<PartShares> shares) {
+            return new Answer(shares.isPresent() ? State.KNOWN : State.NONE, shares);
+        }
+    }
 
     /** The shares at a height of the force curve [m], while rising. */
     Answer at(double height);

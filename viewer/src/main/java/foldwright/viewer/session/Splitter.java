@@ -53,9 +53,7 @@ public final class Splitter implements AutoCloseable {
     private PartSplits.Answer answer(Machine machine, double height) {
         Done now = done;
         if (now != null && now.request.same(machine, height)) {
-            return new PartSplits.Answer(
-                    now.shares.isPresent() ? PartSplits.State.KNOWN : PartSplits.State.NONE,
-                    now.shares);
+            return PartSplits.Answer.computed(now.shares);
         }
         if (asked == null || !asked.same(machine, height)) {
             asked = new Request(machine, height);

@@ -227,7 +227,6 @@ final class ScalePainter {
         pen.canvas.stroke(pen.palette.ink2, pen.line(1.4));
     }
 
-    /** A bar right of the ribbon with two short lines of words. */
     /** The foot of a few lines [em] that the level line does not strike through. */
     private static double clear(double foot, double lines, Lettering look, double level) {
         double em = look.em();
@@ -235,6 +234,7 @@ final class ScalePainter {
         return struck ? level - 0.5 * em : foot;
     }
 
+    /** A bar right of the ribbon with a few short lines of words. */
     private void noGo(SheetModel.NoGo zone) {
         double x = at.plotLeft() - at.of(7, 5);
         double top = scale.at(Math.min(zone.to(), travel.top()));

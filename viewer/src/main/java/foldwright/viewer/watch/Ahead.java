@@ -2,7 +2,6 @@
 package foldwright.viewer.watch;
 
 import foldwright.lift.ForceCurve;
-import foldwright.lift.PartShares;
 import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
@@ -16,7 +15,6 @@ import foldwright.viewer.session.RuleSet;
 import foldwright.viewer.sheet.SheetModel;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -95,11 +93,7 @@ final class Ahead implements AutoCloseable {
 
     /** What pins and arms carry by cause; computed when asked. */
     PartSplits splits(Machine machine) {
-        return height -> {
-            Optional<PartShares> shares = engine.shares(machine, height);
-            return new PartSplits.Answer(
-                    shares.isPresent() ? PartSplits.State.KNOWN : PartSplits.State.NONE, shares);
-        };
+        return height -> PartSplits.Answer.computed(engine.shares(machine, height));
     }
 
     /** Begins to compute the hills over the first rules, once the curve is there. */

@@ -43,10 +43,7 @@ record PartWish(String name) {
                     .flatMap(scene::part)
                     .orElseThrow(() -> new NoPartException("found --part worst: no load is shown"));
         }
-        return scene.parts().stream()
-                .filter(p -> p.name().equals(name))
-                .findFirst()
-                .orElseThrow(() -> unknown(scene));
+        return scene.part(name).orElseThrow(() -> unknown(scene));
     }
 
     private NoPartException unknown(MachineScene scene) {

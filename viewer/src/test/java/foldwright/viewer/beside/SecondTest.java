@@ -121,12 +121,7 @@ class SecondTest {
         String name = b.reading(found, m -> PartSplits.NONE).orElseThrow().title();
         assertThat(name).startsWith("B: front ").contains("1");
         assertThat(a.part(found)).isEmpty();
-        int own =
-                a.parts().stream()
-                        .filter(p -> p.name().equals("front centre pin 1"))
-                        .findFirst()
-                        .orElseThrow()
-                        .id();
+        int own = a.part("front centre pin 1").orElseThrow().id();
         assertThat(own + Studio.SECOND).isEqualTo(id);
         // Laid over A it is an outline and nothing to be picked.
         b.change();

@@ -137,7 +137,7 @@ class PartReadingTest {
     }
 
     private static Part part(MachineScene scene, String name) {
-        return scene.parts().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+        return scene.part(name).orElseThrow();
     }
 
     private static double percentages(PartReading reading) {
