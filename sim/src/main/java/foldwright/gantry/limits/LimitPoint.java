@@ -2,6 +2,8 @@
 package foldwright.gantry.limits;
 
 import foldwright.gantry.model.GantryState;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Map;
 
 /**
@@ -24,6 +26,9 @@ public record LimitPoint(
         Map<Criterion, Double> utilisation,
         GantryState state) {
     public LimitPoint {
-        utilisation = Map.copyOf(utilisation);
+        // in the order of the limits: a plain copy has another one in each process
+        Map<Criterion, Double> ordered = new EnumMap<>(Criterion.class);
+        ordered.putAll(utilisation);
+        utilisation = Collections.unmodifiableMap(ordered);
     }
 }

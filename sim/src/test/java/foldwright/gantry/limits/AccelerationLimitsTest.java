@@ -35,6 +35,8 @@ class AccelerationLimitsTest {
         assertThat(p.acceleration()).isCloseTo(8.9, within(0.01 * 8.9));
         assertThat(p.setBy()).isEqualTo(Criterion.SKEW);
         assertThat(p.utilisation().get(Criterion.SKEW)).isCloseTo(1, within(1e-3));
+        // The same order in every process, so that files can be compared.
+        assertThat(List.copyOf(p.utilisation().keySet())).isSorted();
     }
 
     /** Play alone breaks the limit, but the machine stands in the middle of it until it moves. */
