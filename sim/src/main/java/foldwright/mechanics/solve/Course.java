@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.mechanics.solve;
 
-/** Memory of the last three poses of a course of neighbours, to guess the next one's loads. */
+import foldwright.mechanics.body.State;
+
+/**
+ * Memory of the last poses of a course of neighbours, to guess loads and velocities of the next.
+ */
 final class Course {
     /** Amplification up to which a course may go on without looking at it at every pose. */
     private static final double CALM = 0.5;
@@ -14,6 +18,7 @@ final class Course {
     private final Assembly asm;
     private final double[][] lambdas;
     private final double[][] bounds;
+    private final double[][] rates;
     private final double[] times = new double[KEPT];
     private final double[] weights = new double[KEPT];
     private final double[] senses;
@@ -25,16 +30,17 @@ final class Course {
         this.asm = asm;
         lambdas = new double[KEPT][asm.rowCount];
         bounds = new double[KEPT][frictions];
+        rates = new double[KEPT][6 * asm.bodies];
         senses = new double[asm.drivers.length];
     }
 
     /** A full solution begins a new course. */
-    void begin(MovingBalance full, double time, double[] lambda, double[] bound) {
+    void begin(MovingBalance full, double[] bound) {
         start = full;
         length = 0;
         boolean goesOn = known > 0 && sameSenses();
         known = goesOn ? known : 0;
-        remember(time, lambda, bound);
+        remember(full.balance().state(), bound);
         for (int i = 0; i < senses.length; i++) {
             senses[i] = Math.signum(asm.drivers[i].rate());
         }
@@ -54,24 +60,24 @@ final class Course {
 
     /** Whether the next pose may be found from the last ones; the clock must stand at its time. */
     boolean goesOn() {
-        return known > 0 && length < LONGEST && start.amplification() < CALM && sameSenses();
+        return known > 0 && start.amplification() < CALM && sameSenses();
     }
 
     /** The last pose stands first. */
-    private void remember(double time, double[] lambda, double[] bound) {
-        double[] oldLambda = lambdas[KEPT - 1];
-        double[] oldBound = bounds[KEPT - 1];
-        for (int k = KEPT - 1; k > 0; k--) {
-            lambdas[k] = lambdas[k - 1];
-            bounds[k] = bounds[k - 1];
-            times[k] = times[k - 1];
-        }
-        lambdas[0] = oldLambda;
-        bounds[0] = oldBound;
-        System.arraycopy(lambda, 0, oldLambda, 0, oldLambda.length);
-        System.arraycopy(bound, 0, oldBound, 0, oldBound.length);
-        times[0] = time;
+    private void remember(State s, double[] bound) {
+        push(lambdas, asm.lambda);
+        push(bounds, bound);
+        push(rates, s.v);
+        System.arraycopy(times, 0, times, 1, KEPT - 1);
+        times[0] = s.time;
         known = Math.min(KEPT, known + 1);
+    }
+
+    private static void push(double[][] kept, double[] now) {
+        double[] oldest = kept[KEPT - 1];
+        System.arraycopy(kept, 0, kept, 1, KEPT - 1);
+        System.arraycopy(now, 0, oldest, 0, oldest.length);
+        kept[0] = oldest;
     }
 
     /** Loads and bounds on the parabola through the last three poses, not far beyond them. */
@@ -79,6 +85,11 @@ final class Course {
         weigh(time, useful(time));
         mix(lambdas, lambda);
         mix(bounds, bound);
+    }
+
+    /** Velocities on the same curve, at the time of the last guess. */
+    void guessRates(double[] v) {
+        mix(rates, v);
     }
 
     /** How many of the last poses tell of one at that time: they must be apart, and it near. */
@@ -115,9 +126,22 @@ final class Course {
         }
     }
 
-    void accepted(double time, double[] lambda, double[] bound) {
-        remember(time, lambda, bound);
+    /** The course went on to a pose. */
+    void went(State s, double[] bound) {
+        remember(s, bound);
         length++;
+    }
+
+    /** Whether it is time to look anew at how friction feeds on itself. */
+    boolean due() {
+        return length >= LONGEST;
+    }
+
+    /** That was looked at; whether the course may go on. */
+    boolean looked(double amplification, double[] shares) {
+        start = start.with(amplification, shares);
+        length = 0;
+        return amplification < CALM;
     }
 
     MovingBalance balanced(Equilibrium at) {

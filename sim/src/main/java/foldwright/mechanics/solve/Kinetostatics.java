@@ -3,10 +3,6 @@ package foldwright.mechanics.solve;
 
 import foldwright.mechanics.Mechanism;
 import foldwright.mechanics.body.State;
-import foldwright.mechanics.joint.Driver;
-import foldwright.mechanics.joint.Friction;
-import foldwright.mechanics.joint.Rows;
-import foldwright.mechanics.joint.Stop;
 import java.util.Arrays;
 
 /**
@@ -29,18 +25,11 @@ public final class Kinetostatics {
     private static final int MOST = 40;
     private static final double SETTLED = 1e-10;
 
-    /** Relative accuracy of friction bounds. */
+    /** Relative accuracy of loads. */
     private static final double EVEN = 1e-9;
 
     /** Noise that rigid redundant joints leave in the loads [N, N m]. */
     private static final double NOISE = 1e-8;
-
-    /** Along a course: accuracy of loads [1], of bounds in units of the fine one, of poses [m]. */
-    private static final double COURSE_EVEN = 1e-7;
-
-    private static final double COURSE_GAP = 100;
-    private static final double COURSE_SETTLED = 1e-9;
-    private static final int COURSE_MOST = 12;
 
     /** From this amplification at the frictionless loads on, friction is raised step by step. */
     private static final double DOUBTFUL = 0.9;
@@ -48,34 +37,26 @@ public final class Kinetostatics {
     /** Largest give of joints from friction in one go, as a share of a body's arm [1]. */
     private static final double SNAP = 0.02;
 
-    /** A row that slips slower than this, against the fastest body motion, does not slide. */
-    private static final double STILL = 1e-9;
-
     private final Assembly asm;
     private final StaticNewton newton;
     private final Accelerations kinematics;
     private final FrictionLoop loop;
-    private final double[] bounds;
-    private final double[] gaps;
+    private final SlidingBounds friction;
+    private final Following following;
     private final double[] rates;
-    private final double[] remaining;
-    private final double[] factors;
-    private final Course course;
     private double residual;
     private int solves;
 
     public Kinetostatics(Mechanism mechanism) {
         asm = new Assembly(mechanism);
-        Kkt kkt = new Kkt(asm, Kkt.Geometry.LOADED);
-        newton = new StaticNewton(asm, kkt);
-        kinematics = new Accelerations(asm, new Kkt(asm, Kkt.Geometry.PLAIN));
-        loop = new FrictionLoop(asm, kkt);
-        bounds = new double[asm.frictions.length];
-        gaps = new double[bounds.length];
+        Kkt plain = new Kkt(asm, Kkt.Geometry.PLAIN);
+        Kkt loaded = new Kkt(asm, Kkt.Geometry.LOADED);
+        newton = new StaticNewton(asm, loaded);
+        kinematics = new Accelerations(asm, plain);
+        friction = new SlidingBounds(asm);
+        loop = new FrictionLoop(asm, loaded);
+        following = new Following(asm, plain, friction, loop);
         rates = new double[6 * asm.bodies];
-        remaining = new double[bounds.length];
-        factors = new double[bounds.length];
-        course = new Course(asm, bounds.length);
     }
 
     /**
@@ -84,7 +65,7 @@ public final class Kinetostatics {
      */
     public MovingBalance solve(State guess, Inertia inertia) {
         MovingBalance found = search(guess, inertia);
-        course.begin(found, guess.time, asm.lambda, bounds);
+        following.course().begin(found, friction.bounds());
         if (found.outcome() != MovingBalance.Outcome.BALANCED) {
             Arrays.fill(asm.lambda, 0);
         }
@@ -95,83 +76,26 @@ public final class Kinetostatics {
      * Balance at the next pose of a course of close neighbours, without inertia: starts from loads,
      * bounds and slip directions of the calls before, so it takes one factorisation. The guess must
      * be the pose itself but for the give of joints. Falls back on {@link #solve} at the start,
-     * when a driver turns round, when friction feeds on itself by half or more, every now and then
-     * to look at that anew, and when it does not settle. The amplification told is that of the last
-     * full solution.
+     * when a driver or a sliding row turns round, when friction feeds on itself by half or more,
+     * and when it does not settle. The amplification told was looked at within the last 40 poses.
      */
     public MovingBalance follow(State guess) {
         asm.clock(guess.time);
-        if (course.goesOn()) {
-            MovingBalance next = step(guess);
-            if (next != null) {
-                return next;
-            }
+        Course course = following.course();
+        State s = guess.copy();
+        if (course.goesOn() && following.next(s) && (!course.due() || looked(s))) {
+            course.went(s, friction.bounds());
+            return course.balanced(new Equilibrium(s, asm.lambda, following.solves(), null));
         }
         return solve(guess, Inertia.IGNORED);
     }
 
-    private MovingBalance step(State guess) {
-        State s = guess.copy();
-        s.rest();
-        solves = 0;
-        begin(s);
-        course.guess(s.time, asm.lambda, bounds);
-        hold();
+    /** Looks anew at how friction feeds on itself; true if the course may go on. */
+    private boolean looked(State s) {
         newton.evaluate(s, SIGMA);
-        for (int i = 0; i < COURSE_MOST; i++) {
-            double change = newton.solve(s);
-            boolean same = decideStops();
-            residual = newton.move(s);
-            solves++;
-            double worst = gaps(1);
-            double even = COURSE_EVEN * asm.largestLoad() + 1e-8;
-            if (same && worst <= COURSE_GAP && residual < COURSE_SETTLED && change < even) {
-                driverRates(s);
-                course.accepted(s.time, asm.lambda, bounds);
-                return course.balanced(balanced(s));
-            }
-            if (!same || !(residual < SNAP)) {
-                return null;
-            }
-            double[] step = loop.correct(gaps);
-            for (int k = 0; k < bounds.length; k++) {
-                bounds[k] += step[k];
-            }
-            hold();
-            newton.evaluate(s, 0);
-        }
-        return null;
-    }
-
-    /** Velocities that the drivers give, with the factor at hand, refined until the rows hold. */
-    private void driverRates(State s) {
-        double[] x = newton.kkt.vector();
-        System.arraycopy(rates, 0, s.v, 0, rates.length);
-        for (int sweep = 0; sweep < 6; sweep++) {
-            Arrays.fill(x, 0);
-            double worst = 0;
-            double most = 0;
-            for (Rows r : asm.rows) {
-                for (int i = 0; i < r.size(); i++) {
-                    int row = r.rowAt() + i;
-                    if (asm.engaged[row]) {
-                        double want = r instanceof Driver ? ((Driver) r).rate() : 0;
-                        double gap = want - asm.rate(row, s.v);
-                        x[newton.kkt.rowPlace(row)] = gap;
-                        worst = Math.max(worst, Math.abs(gap));
-                        most = Math.max(most, Math.abs(want));
-                    }
-                }
-            }
-            if (worst <= 1e-13 * most) {
-                break;
-            }
-            newton.kkt.solve();
-            for (int i = 6; i < rates.length; i++) {
-                s.v[i] += x[i - 6];
-            }
-        }
-        System.arraycopy(s.v, 0, rates, 0, rates.length);
+        double[] shares = new double[friction.count()];
+        double amplification = amplification(s, 1, shares);
+        return following.course().looked(amplification, shares);
     }
 
     private MovingBalance search(State guess, Inertia inertia) {
@@ -179,12 +103,12 @@ public final class Kinetostatics {
         s.rest();
         solves = 0;
         begin(s);
-        slide(Friction.Mode.NONE);
+        friction.leaveOut();
         if (!settle(s, 0) || Correction.wrongBranch(asm, s) != null) {
             return failed(s);
         }
         move(s, inertia);
-        double[] shares = new double[bounds.length];
+        double[] shares = new double[friction.count()];
         State free = s.copy();
         if (amplification(s, 1, shares) < DOUBTFUL && balance(s, 1)) {
             double amplification = amplification(s, 1, shares);
@@ -200,16 +124,7 @@ public final class Kinetostatics {
         asm.refreshSettings();
         asm.clock(s.time);
         asm.evaluate(s);
-        for (Stop stop : asm.stops) {
-            stop.start(s);
-        }
-    }
-
-    private void slide(Friction.Mode mode) {
-        for (Friction f : asm.frictions) {
-            f.mode(mode);
-        }
-        asm.engage();
+        newton.startStops(s);
     }
 
     /** Newton with fixed friction until pose and loads stand still. */
@@ -217,7 +132,7 @@ public final class Kinetostatics {
         for (int i = 0; i < MOST; i++) {
             newton.evaluate(s, SIGMA);
             double change = newton.solve(s);
-            boolean same = decideStops();
+            boolean same = newton.decideStops();
             residual = newton.move(s);
             solves++;
             if (!(residual < 1e3)) {
@@ -233,37 +148,11 @@ public final class Kinetostatics {
         return false;
     }
 
-    private boolean decideStops() {
-        boolean same = true;
-        double[] x = newton.kkt.vector();
-        for (Stop stop : asm.stops) {
-            int row = stop.rowAt();
-            same &= !stop.decide(asm.phi[row] + asm.change(stop.rowAt(), x), asm.lambda[row]);
-        }
-        asm.engage();
-        return same;
-    }
-
     /** Velocities from the drivers, directions of slip, and inertia loads if asked for. */
     private void move(State s, Inertia inertia) {
         asm.evaluate(s);
         kinematics.velocities(s);
-        double fastest = 0;
-        for (int i = 1; i < asm.bodies; i++) {
-            for (int c = 0; c < 6; c++) {
-                fastest = Math.max(fastest, Math.abs(s.v[6 * i + c]));
-            }
-        }
-        for (int k = 0; k < bounds.length; k++) {
-            Friction f = asm.frictions[k];
-            double slip = asm.rate(f.rowAt(), s.v);
-            remaining[k] = f.slipFactor(slip);
-            f.mode(
-                    Math.abs(slip) <= STILL * fastest
-                            ? Friction.Mode.NONE
-                            : slip > 0 ? Friction.Mode.FORCE_MINUS : Friction.Mode.FORCE_PLUS);
-        }
-        asm.engage();
+        friction.slide(s);
         System.arraycopy(s.v, 0, rates, 0, rates.length);
         if (inertia == Inertia.INCLUDED) {
             kinematics.kinematicAccelerations(s);
@@ -275,75 +164,37 @@ public final class Kinetostatics {
     /** Newton on pose, loads and bounds together; friction is scaled by {@code scale}. */
     private boolean balance(State s, double scale) {
         loop.forget();
-        Arrays.fill(bounds, 0);
+        friction.clear();
         double before = Double.MAX_VALUE;
         for (int i = 0; i < MOST; i++) {
-            hold();
+            friction.hold();
             newton.evaluate(s, SIGMA);
             double change = newton.solve(s);
-            boolean same = decideStops();
+            boolean same = newton.decideStops();
             residual = newton.move(s);
             solves++;
             if (!(residual < 1e3)) {
                 return false;
             }
-            double worst = gaps(scale);
+            double worst = friction.gaps(scale);
             double even = EVEN * asm.largestLoad() + NOISE;
             if (same && worst <= 1 && residual < SETTLED && (change < even || residual < 1e-14)) {
                 return true;
             }
             if (!loop.known() || worst > 0.3 * before) {
-                loop.sense(s, factors(scale));
+                loop.sense(s, friction.factors(scale));
             }
-            double[] step = loop.correct(gaps);
-            for (int k = 0; k < bounds.length; k++) {
-                bounds[k] += step[k];
-            }
+            friction.correct(loop);
             before = worst;
         }
         return false;
     }
 
-    private void hold() {
-        for (int k = 0; k < bounds.length; k++) {
-            asm.frictions[k].bound(bounds[k]);
-        }
-        asm.engage();
-    }
-
-    /** Fills law - bound; returns the largest, in units of what is accurate enough. */
-    private double gaps(double scale) {
-        factors(scale);
-        double worst = 0;
-        double load = asm.largestLoad();
-        for (int k = 0; k < bounds.length; k++) {
-            Friction f = asm.frictions[k];
-            if (f.mode() == Friction.Mode.NONE) {
-                gaps[k] = 0;
-                continue;
-            }
-            gaps[k] = factors[k] * f.law().bound(asm.lambda) - bounds[k];
-            double fine = 10 * EVEN * Math.abs(bounds[k]) + 1e-12 * load + 1e-13;
-            worst = Math.max(worst, Math.abs(gaps[k]) / fine);
-        }
-        return worst;
-    }
-
-    /**
-     * What a law's bound is multiplied with: the share of friction looked at, and slip weakening.
-     */
-    private double[] factors(double scale) {
-        for (int k = 0; k < factors.length; k++) {
-            factors[k] = scale * remaining[k];
-        }
-        return factors;
-    }
-
     private double amplification(State s, double scale, double[] shares) {
-        if (bounds.length == 0) {
+        if (friction.count() == 0) {
             return 0;
         }
-        loop.sense(s, factors(scale));
+        loop.sense(s, friction.factors(scale));
         return loop.amplification(shares);
     }
 
@@ -352,11 +203,11 @@ public final class Kinetostatics {
      * branch that belongs to the given loads, and the share of friction at which it runs away.
      */
     private MovingBalance march(State free) {
-        double[] shares = new double[bounds.length];
+        double[] shares = new double[friction.count()];
         State s = free.copy();
         Arrays.fill(asm.lambda, 0);
-        Arrays.fill(bounds, 0);
-        hold();
+        friction.clear();
+        friction.hold();
         if (!settle(s, 0)) {
             return failed(s);
         }
@@ -414,7 +265,7 @@ public final class Kinetostatics {
                 new Equilibrium(s, asm.lambda, solves, why),
                 MovingBalance.Outcome.FAILED,
                 Double.NaN,
-                new double[bounds.length],
+                new double[friction.count()],
                 0);
     }
 }

@@ -227,8 +227,16 @@ final class Kkt implements Stiffness {
         for (int i = 1; i < bodies; i++) {
             double m = sigma * asm.evenMass(i);
             double j = m * asm.reach(i) * asm.reach(i);
-            for (int k = 0; k < 6; k++) {
-                values[diagonal[i] + 7 * k] = k < 3 ? m : j;
+            int at = diagonal[i];
+            int step = full[i] ? 7 : 1;
+            int turn = at + 3 * step;
+            int next = full[i] ? 7 : 4;
+            if (!full[i]) {
+                Arrays.fill(values, turn, turn + 9, 0);
+            }
+            for (int k = 0; k < 3; k++) {
+                values[at + k * step] = m;
+                values[turn + k * next] = j;
             }
         }
         fillTangents(s, 1, 0);

@@ -39,6 +39,11 @@ public final class MovingBalance {
         return new MovingBalance(other, outcome, amplification, shares, share);
     }
 
+    /** The same with other findings about friction. */
+    MovingBalance with(double amplifies, double[] by) {
+        return new MovingBalance(balance, outcome, amplifies, by, share);
+    }
+
     public Outcome outcome() {
         return outcome;
     }

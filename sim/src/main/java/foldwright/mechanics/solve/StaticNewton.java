@@ -2,6 +2,7 @@
 package foldwright.mechanics.solve;
 
 import foldwright.mechanics.body.State;
+import foldwright.mechanics.joint.Stop;
 
 /**
  * One Newton solve for balance of loads at a pose: S = sigma M + tangent and geometric stiffness;
@@ -50,6 +51,25 @@ final class StaticNewton {
             }
         }
         return most;
+    }
+
+    /** Stops that are reached touch. */
+    void startStops(State s) {
+        for (Stop stop : asm.stops) {
+            stop.start(s);
+        }
+    }
+
+    /** Stops touch or let go by the solution at hand; true if all stay as they were. */
+    boolean decideStops() {
+        boolean same = true;
+        double[] x = kkt.vector();
+        for (Stop stop : asm.stops) {
+            int row = stop.rowAt();
+            same &= !stop.decide(asm.phi[row] + asm.change(row, x), asm.lambda[row]);
+        }
+        asm.engage();
+        return same;
     }
 
     /** Moves the bodies, not further than is safe; returns the full displacement asked for [m]. */

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.mechanics.solve;
+
+import foldwright.mechanics.body.State;
+import foldwright.mechanics.joint.Driver;
+import foldwright.mechanics.joint.Rows;
+import java.util.Arrays;
+
+/**
+ * Balance of loads at the next pose of a course of close neighbours, from what the last ones tell:
+ * with one factorisation, which leaves out how the geometry changes under load.
+ */
+final class Following {
+    private static final double SIGMA = 10;
+
+    /** Accuracy of loads [1], of bounds in units of the fine one, of poses [m], of rates [1]. */
+    private static final double EVEN = 1e-7;
+
+    private static final double GAP = 100;
+    private static final double SETTLED = 1e-9;
+    private static final double STEADY = 1e-11;
+    private static final int MOST = 12;
+    private static final int SWEEPS = 6;
+
+    /** Correction of a pose beyond which it is no neighbour [m]. */
+    private static final double FAR = 0.02;
+
+    private final Assembly asm;
+    private final StaticNewton newton;
+    private final SlidingBounds friction;
+    private final FrictionLoop loop;
+    private final Course course;
+    private int solves;
+
+    /**
+     * A follower without a course yet.
+     *
+     * @param kkt without geometric stiffness
+     * @param loop how friction feeds on itself, as the last full solution left it
+     */
+    Following(Assembly asm, Kkt kkt, SlidingBounds friction, FrictionLoop loop) {
+        this.asm = asm;
+        this.friction = friction;
+        this.loop = loop;
+        newton = new StaticNewton(asm, kkt);
+        course = new Course(asm, friction.count());
+    }
+
+    Course course() {
+        return course;
+    }
+
+    /** Newton solves of the last pose. */
+    int solves() {
+        return solves;
+    }
+
+    /**
+     * Finds balance at a pose, and velocities that the drivers give there; false if it does not
+     * settle, or if friction acts the other way there. The state is changed into what is found.
+     */
+    boolean next(State s) {
+        solves = 0;
+        s.rest();
+        newton.startStops(s);
+        course.guess(s.time, asm.lambda, friction.bounds());
+        friction.hold();
+        newton.evaluate(s, SIGMA);
+        while (solves < MOST) {
+            double change = newton.solve(s);
+            boolean same = newton.decideStops();
+            double moved = newton.move(s);
+            solves++;
+            double even = EVEN * asm.largestLoad() + 1e-8;
+            if (same && friction.gaps(1) <= GAP && moved < SETTLED && change < even) {
+                rates(s);
+                return friction.slidesSo(s);
+            }
+            if (!same || !(moved < FAR)) {
+                return false;
+            }
+            friction.correct(loop);
+            friction.hold();
+            newton.evaluate(s, 0);
+        }
+        return false;
+    }
+
+    /** Velocities that the drivers give, with the factor at hand, refined until the rows hold. */
+    private void rates(State s) {
+        course.guessRates(s.v);
+        double[] x = newton.kkt.vector();
+        for (int sweep = 0; sweep < SWEEPS && rateGaps(s, x); sweep++) {
+            newton.kkt.solve();
+            for (int i = 6; i < s.v.length; i++) {
+                s.v[i] += x[i - 6];
+            }
+        }
+        for (int i = 0; i < asm.bodies; i++) {
+            s.spin(i);
+        }
+    }
+
+    /** Writes how far rows are from their rate; tells whether it matters. */
+    private boolean rateGaps(State s, double[] x) {
+        Arrays.fill(x, 0);
+        double worst = 0;
+        double most = 0;
+        for (Rows r : asm.rows) {
+            double want = r instanceof Driver driver ? driver.rate() : 0;
+            most = Math.max(most, Math.abs(want));
+            for (int row = r.rowAt(); row < r.rowAt() + r.size(); row++) {
+                if (asm.engaged[row]) {
+                    double gap = want - asm.rate(row, s.v);
+                    x[newton.kkt.rowPlace(row)] = gap;
+                    worst = Math.max(worst, Math.abs(gap));
+                }
+            }
+        }
+        return worst > STEADY * most;
+    }
+}
