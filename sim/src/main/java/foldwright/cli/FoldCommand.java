@@ -8,11 +8,9 @@ import foldwright.machine.file.MachineFile;
 import foldwright.run.FoldRecord;
 import foldwright.study.FoldPlots;
 import foldwright.study.Numerals;
-import foldwright.study.Verdict;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,7 +24,7 @@ import picocli.CommandLine.Spec;
         description = {
             "Unfolds or folds in time with the motor's real commands: ramp, stall, lost steps,"
                     + " springs letting go, latch, stops.",
-            "Returns 1 if it does not arrive where it was sent."
+            "Returns 1 if it does not arrive where it was sent, or could not be computed."
         },
         footer = {
             "",
@@ -72,16 +70,14 @@ final class FoldCommand implements Callable<Integer> {
     private void print(FoldResult run) {
         PrintWriter out = spec.commandLine().getOut();
         Prose page = Prose.forTerminal();
-        Verdict verdict =
-                run.outcome() == FoldResult.Outcome.ARRIVED ? Verdict.HOLDS : Verdict.FAILS;
         out.println(
                 run.machine()
                         + ", "
                         + run.direction().label()
                         + ": "
-                        + Words.verdict(verdict)
+                        + Words.verdict(FoldPlots.verdict(run))
                         + ", "
-                        + run.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+                        + run.outcome().words());
         out.println();
         Table events =
                 new Table(List.of("time", "event"), List.of(Table.Side.RIGHT, Table.Side.LEFT));

@@ -6,6 +6,7 @@ import foldwright.lift.HoldResult;
 import foldwright.lift.HoldStudy;
 import foldwright.lift.HourHeld;
 import foldwright.machine.Machine;
+import foldwright.mechanics.solve.Failure;
 import foldwright.study.Assess;
 import foldwright.study.Check;
 import foldwright.study.Numerals;
@@ -14,7 +15,6 @@ import foldwright.study.Verdict;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -29,8 +29,8 @@ import picocli.CommandLine.Spec;
         description = {
             "Power off: does it stay, sink or spring open at each height; the thread friction at"
                     + " which the answer changes; the droop of one side.",
-            "Returns 1 if it does not stay everywhere with the least friction of its thread, or"
-                    + " creeps in an hour."
+            "Returns 1 if it does not stay everywhere with the least friction of its thread,"
+                    + " creeps in an hour, or this could not be computed."
         },
         footer = {
             "",
@@ -85,10 +85,6 @@ final class HoldCommand implements Callable<Integer> {
         return stays && stood.map(HourHeld::still).orElse(true) ? ExitCode.HOLDS : ExitCode.FAILS;
     }
 
-    private static String word(HoldResult.Verdict verdict) {
-        return verdict.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
     private void print(Machine machine, HoldResult hold, Check check) {
         PrintWriter out = spec.commandLine().getOut();
         out.println(
@@ -116,11 +112,15 @@ final class HoldCommand implements Callable<Integer> {
                                 Table.Side.RIGHT,
                                 Table.Side.RIGHT));
         int step = Math.max(1, hold.points().size() / LINES);
-        for (int i = 0; i < hold.points().size(); i += step) {
+        int last = hold.points().size() - 1;
+        for (int i = 0; i <= last; i++) {
             HoldResult.Point p = hold.points().get(i);
+            if (i % step != 0 && i != last && hold.worst().filter(p::equals).isEmpty()) {
+                continue;
+            }
             table.row(
                     Numerals.fixed(Shown.MILLIMETRE.fromSi(p.height()), 1) + " mm",
-                    word(p.verdict()),
+                    p.verdict().words(),
                     Numerals.number(p.frictionNeeded()),
                     Numerals.with(p.nutForce(), Shown.NEWTON),
                     Numerals.with(p.driveTorque(), Shown.NEWTON_METRE),
@@ -150,8 +150,12 @@ final class HoldCommand implements Callable<Integer> {
                         + Numerals.fixed(Shown.MILLIMETRE.fromSi(h.height()), 0)
                         + " mm, thread friction "
                         + Numerals.number(h.threadFriction());
-        if (Double.isNaN(h.drift())) {
-            return "An hour of hold " + where + " could not be computed to its end.";
+        if (h.failure().isPresent()) {
+            return "An hour of hold "
+                    + where
+                    + " could not be computed to its end: "
+                    + h.failure().get().message()
+                    + ".";
         }
         double millimetres = Shown.MILLIMETRE.fromSi(Math.abs(h.drift()));
         String drift =
@@ -182,7 +186,7 @@ final class HoldCommand implements Callable<Integer> {
             csv.row(
                     List.of(
                             Csv.number(Shown.MILLIMETRE.fromSi(p.height())),
-                            word(p.verdict()),
+                            p.verdict().words(),
                             Csv.number(p.frictionNeeded()),
                             Csv.number(p.nutForce()),
                             Csv.number(p.driveTorque()),
@@ -208,13 +212,14 @@ final class HoldCommand implements Callable<Integer> {
             CheckJson.number(out, "threadFriction", h.threadFriction());
             CheckJson.number(out, "drift", h.drift());
             CheckJson.number(out, "allowed", HourHeld.ALLOWED);
+            failure(out, h.failure());
             out.writeEndObject();
         }
         out.writeArrayFieldStart("points");
         for (HoldResult.Point p : hold.points()) {
             out.writeStartObject();
             CheckJson.number(out, "height", p.height());
-            out.writeStringField("verdict", word(p.verdict()));
+            out.writeStringField("verdict", p.verdict().words());
             CheckJson.number(out, "frictionNeeded", p.frictionNeeded());
             CheckJson.number(out, "nutForce", p.nutForce());
             CheckJson.number(out, "driveTorque", p.driveTorque());
@@ -233,8 +238,16 @@ final class HoldCommand implements Callable<Integer> {
             CheckJson.number(out, "arrivalSpeed", r.arrivalSpeed());
             CheckJson.number(out, "energy", r.energy());
             CheckJson.number(out, "threadFriction", r.threadFriction());
+            out.writeStringField("end", r.end().words());
+            failure(out, r.failure());
             out.writeEndObject();
         }
         out.writeEndObject();
+    }
+
+    private static void failure(JsonGenerator out, Optional<Failure> failure) throws IOException {
+        if (failure.isPresent()) {
+            out.writeStringField("failure", failure.get().message());
+        }
     }
 }

@@ -203,18 +203,27 @@ final class CurveFindings {
         return p.screw().speed() / p.screw().whirlSpeed();
     }
 
-    /** Heights without a balance that no lock explains. */
+    /** Heights without a balance that no lock explains, all of one direction together. */
     void gaps(List<CurveRun.Gap> gaps, Direction way) {
-        for (CurveRun.Gap g : gaps) {
-            if (g.outcome() == MovingBalance.Outcome.FAILED) {
-                String text =
-                        String.format(
-                                Locale.ROOT,
-                                "no balance of loads was found at a pivot height of %.1f mm while %s",
-                                g.height() * 1e3,
-                                way.label());
-                findings.add(new Finding(Kind.NOT_SOLVED, "", g.height(), g.height(), 0, text));
-            }
+        List<Double> open =
+                gaps.stream()
+                        .filter(g -> g.outcome() == MovingBalance.Outcome.FAILED)
+                        .map(CurveRun.Gap::height)
+                        .toList();
+        if (open.isEmpty()) {
+            return;
         }
+        double low = open.get(0);
+        double high = open.get(open.size() - 1);
+        String text =
+                String.format(
+                        Locale.ROOT,
+                        "no balance of loads was found while %s at %d heights between %.1f and"
+                                + " %.1f mm: nothing is known of them",
+                        way.label(),
+                        open.size(),
+                        low * 1e3,
+                        high * 1e3);
+        findings.add(new Finding(Kind.NOT_SOLVED, "", low, high, 0, text));
     }
 }

@@ -2,7 +2,9 @@
 package foldwright.lift;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * One unfolding or folding run in time with the motor's real commands.
@@ -34,8 +36,13 @@ public record FoldResult(
         STALLED,
         /** Ran into a stop. */
         HIT_STOP,
-        /** The solver gave up; the last event says where. */
-        NOT_SOLVED
+        /** The solver gave up, which says nothing about the machine; the last event says where. */
+        NOT_SOLVED;
+
+        /** The words a person reads. */
+        public String words() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
     }
 
     public FoldResult {
@@ -44,8 +51,8 @@ public record FoldResult(
         events = List.copyOf(events);
     }
 
-    /** The same result, with what halving the step changed in the worst margin [1]. */
-    FoldResult withHalving(double change) {
+    /** The same result, with how the run with twice the step ended and what its margin was off. */
+    FoldResult withHalving(Outcome coarse, double change) {
         Convergence c = convergence;
         return new FoldResult(
                 machine,
@@ -55,7 +62,13 @@ public record FoldResult(
                 events,
                 ledger,
                 new Convergence(
-                        c.step(), c.steps(), c.solves(), c.halvedSteps(), c.worstMargin(), change));
+                        c.step(),
+                        c.steps(),
+                        c.solves(),
+                        c.halvedSteps(),
+                        c.worstMargin(),
+                        Optional.of(coarse),
+                        change));
     }
 
     /**
@@ -159,8 +172,9 @@ public record FoldResult(
      * @param solves Newton solves a step, mean [1]
      * @param halvedSteps steps that had to be bisected
      * @param worstMargin lowest pull-out over torque met while moving [1]
+     * @param atTwiceTheStep how the run with twice the step ended, where one was made
      * @param marginChangeOnHalving relative change of {@code worstMargin} in a second run with half
-     *     the step; not a number when that run was not asked for
+     *     the step; not a number when that run was not asked for or one of both failed
      */
     public record Convergence(
             double step,
@@ -168,5 +182,6 @@ public record FoldResult(
             double solves,
             long halvedSteps,
             double worstMargin,
+            Optional<Outcome> atTwiceTheStep,
             double marginChangeOnHalving) {}
 }

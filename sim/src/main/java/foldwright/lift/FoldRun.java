@@ -14,6 +14,7 @@ import foldwright.mechanics.solve.Statics;
 import foldwright.mechanics.solve.Stepper;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleConsumer;
 
 /**
@@ -99,8 +100,11 @@ public final class FoldRun {
         FoldResult fine =
                 run(machine, direction, 0.5 * step, share -> done.accept((1 + 2 * share) / 3));
         double margin = fine.convergence().worstMargin();
-        double change = Math.abs(coarse.convergence().worstMargin() / margin - 1);
-        return fine.withHalving(change);
+        boolean both =
+                coarse.outcome() != Outcome.NOT_SOLVED && fine.outcome() != Outcome.NOT_SOLVED;
+        double change =
+                both ? Math.abs(coarse.convergence().worstMargin() / margin - 1) : Double.NaN;
+        return fine.withHalving(coarse.outcome(), change);
     }
 
     private boolean isFolded(double height) {
@@ -165,10 +169,15 @@ public final class FoldRun {
                 stalled = log.slipped() >= LOST;
             }
         }
-        if (!solved) {
-            log.event(EventKind.NOT_SOLVED, stepper.failure().message());
+        if (solved) {
+            watch.end();
+        } else {
+            log.event(
+                    EventKind.NOT_SOLVED,
+                    "The run could not be computed further: "
+                            + stepper.failure().message()
+                            + ". This says nothing about the machine.");
         }
-        watch.end();
         Outcome outcome = outcome(solved, stalled, log);
         log.end(outcome, to);
         Ledger account =
@@ -197,6 +206,7 @@ public final class FoldRun {
                 stepper.solves() / (double) Math.max(1, stepper.steps()),
                 stepper.halvings(),
                 log.worstMargin(),
+                Optional.empty(),
                 Double.NaN);
     }
 

@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.DoubleConsumer;
 
@@ -85,19 +84,16 @@ public final class HoldStudy {
         double needed = plain.worst().map(Point::frictionNeeded).orElse(0.0);
         Optional<Double> flip = needed > 0 && needed < 1 ? Optional.of(needed) : Optional.empty();
         Optional<RunDown> run =
-                startOfRun(points).isPresent()
-                        ? new RunDownStudy(machine, low, detent)
-                                .from(startOfRun(points).getAsDouble())
-                        : Optional.empty();
+                startOfRun(points).map(h -> new RunDownStudy(machine, low, detent).from(h));
         return new HoldResult(machine.name(), points, flip, run, sentence(plain, needed));
     }
 
     /** The highest height from which it sinks with the lowest friction. */
-    private OptionalDouble startOfRun(List<Point> points) {
+    private Optional<Double> startOfRun(List<Point> points) {
         return points.stream()
                 .filter(p -> p.frictionNeeded() > low && p.nutForce() > 0)
-                .mapToDouble(Point::height)
-                .max();
+                .map(Point::height)
+                .max(Double::compare);
     }
 
     /** Loads at all heights, one after the other, while the deck moves at a creeping speed. */
@@ -110,6 +106,11 @@ public final class HoldStudy {
     }
 
     private Point point(double height, MovingBalance sinking, MovingBalance rising) {
+        if (failed(sinking) || failed(rising)) {
+            double unknown = Double.NaN;
+            return new Point(
+                    height, Verdict.NOT_SOLVED, unknown, unknown, detent, unknown, unknown);
+        }
         double[] down = forces(sinking, -1);
         double[] up = forces(rising, 1);
         double needed = Math.max(needed(down), needed(up));
@@ -122,6 +123,10 @@ public final class HoldStudy {
                 detent,
                 needed,
                 droop(sinking));
+    }
+
+    private static boolean failed(MovingBalance b) {
+        return b.outcome() == MovingBalance.Outcome.FAILED;
     }
 
     /**
@@ -218,7 +223,11 @@ public final class HoldStudy {
     }
 
     private String sentence(HoldResult result, double needed) {
-        Point worst = result.worst().orElseThrow();
+        if (result.worst().isEmpty()) {
+            return "No balance of loads was found at any height: nothing is known of how it stands"
+                    + " unpowered.";
+        }
+        Point worst = result.worst().get();
         String range =
                 low == high
                         ? String.format(Locale.ROOT, "thread friction %.3g", low)
@@ -238,16 +247,36 @@ public final class HoldStudy {
                     case MAY_HOLD -> "it may run down when freshly oiled";
                     case RUNS_DOWN -> "it runs down";
                     case SPRINGS_UP -> "its springs push it up";
+                    case NOT_SOLVED -> throw new IllegalStateException("the worst is solved");
                 };
         return String.format(
                 Locale.ROOT,
-                "Unpowered, with %s, %s; %s (the thread alone: %.3g; pins, collar and a detent of"
-                        + " %.3g N\u00b7m help).",
+                "Unpowered, with %s, %s; %s (the thread alone: %.3g; %s help).%s",
                 range,
                 what,
                 flip,
                 threadAlone(),
-                detent);
+                helpers(),
+                unsolved(result));
+    }
+
+    private String helpers() {
+        return detent == 0
+                ? "pins and collar"
+                : String.format(Locale.ROOT, "pins, collar and a detent of %.3g N\u00b7m", detent);
+    }
+
+    private static String unsolved(HoldResult result) {
+        List<Point> open = result.unsolved();
+        return open.isEmpty()
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        " No balance of loads was found at %d of %d heights, first at %.1f mm:"
+                                + " nothing is known of them.",
+                        open.size(),
+                        result.points().size(),
+                        open.get(0).height() * 1e3);
     }
 
     /** Friction at which the bare thread holds: tan(lead angle) cos(flank angle). */
@@ -268,10 +297,8 @@ public final class HoldStudy {
         return worst.map(
                 p -> {
                     double friction = machine.drive().screw().nut().leastFriction();
-                    double drift =
-                            RunDownStudy.drift(
-                                    machine, friction, p.height(), HOUR, HOUR_STEP, progress);
-                    return new HourHeld(p.height(), friction, drift);
+                    return RunDownStudy.stand(
+                            machine, friction, p.height(), HOUR, HOUR_STEP, progress);
                 });
     }
 
@@ -286,6 +313,6 @@ public final class HoldStudy {
      */
     public static double creep(
             Machine machine, double threadFriction, double height, double seconds, double step) {
-        return RunDownStudy.drift(machine, threadFriction, height, seconds, step, t -> {});
+        return RunDownStudy.stand(machine, threadFriction, height, seconds, step, t -> {}).drift();
     }
 }

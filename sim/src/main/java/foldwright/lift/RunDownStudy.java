@@ -2,6 +2,7 @@
 package foldwright.lift;
 
 import foldwright.lift.HoldResult.RunDown;
+import foldwright.lift.HoldResult.RunEnd;
 import foldwright.machine.Machine;
 import foldwright.machine.drive.StepperDrive;
 import foldwright.mechanics.joint.FrictionBound;
@@ -55,56 +56,52 @@ final class RunDownStudy {
         return lift;
     }
 
-    /** Runs from a pivot height until it stands; empty if it does not move at all. */
-    Optional<RunDown> from(double height) {
+    /** Runs from a pivot height until it arrives or stands, a step fails or the time is over. */
+    RunDown from(double height) {
         DrivenLift lift = unpowered(machine, friction, detent, height);
         Stepper stepper = new Stepper(lift.mechanism(), lift.start(), Settings.ofStep(STEP));
         double top = 0;
         double energy = 0;
         double speed = 0;
-        double arrival = 0;
         double before = lift.height(stepper.state());
         double lookedAt = before;
         double nextLook = 1;
-        boolean arrived = false;
-        while (!arrived && stepper.state().time < LONGEST) {
+        RunEnd end = RunEnd.MOVING;
+        while (end == RunEnd.MOVING && stepper.state().time < LONGEST) {
             if (stepper.step() == Stepper.Outcome.FAILED) {
+                end = RunEnd.NOT_SOLVED;
                 break;
             }
             double now = lift.height(stepper.state());
-            arrived = lift.stops().touching(stepper);
-            if (!arrived) {
+            if (lift.stops().touching(stepper)) {
+                end = RunEnd.ARRIVED;
+            } else {
                 speed = (before - now) / STEP;
                 energy = stepper.ledger().kinetic();
-                arrival = speed;
                 top = Math.max(top, speed);
             }
             before = now;
-            if (stepper.state().time >= nextLook) {
-                if (Math.abs(lookedAt - now) < STILL) {
-                    break;
-                }
+            if (end == RunEnd.MOVING && stepper.state().time >= nextLook) {
+                end = Math.abs(lookedAt - now) < STILL ? RunEnd.STANDS : RunEnd.MOVING;
                 lookedAt = now;
                 nextLook += 1;
             }
         }
-        double end = lift.height(stepper.state());
-        if (height - end < 1e-4 * height) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                new RunDown(
-                        height,
-                        end,
-                        stepper.state().time,
-                        top,
-                        arrived ? arrival : 0,
-                        arrived ? energy : 0,
-                        friction));
+        boolean arrived = end == RunEnd.ARRIVED;
+        return new RunDown(
+                height,
+                lift.height(stepper.state()),
+                stepper.state().time,
+                top,
+                arrived ? speed : 0,
+                arrived ? energy : 0,
+                friction,
+                end,
+                end == RunEnd.NOT_SOLVED ? Optional.of(stepper.failure()) : Optional.empty());
     }
 
-    /** Movement of the deck while it should hold; not a number where a step failed [m]. */
-    static double drift(
+    /** Lets it stand where it should hold and tells how far the deck moves, or what failed. */
+    static HourHeld stand(
             Machine machine,
             double friction,
             double height,
@@ -127,6 +124,8 @@ final class RunDownStudy {
             solved = stepper.runTo(SETTLING + Math.min(t, seconds)) == Stepper.Outcome.DONE;
             progress.accept(Math.min(t, seconds));
         }
-        return solved ? lift.height(stepper.state()) - before : Double.NaN;
+        return solved
+                ? HourHeld.moved(height, friction, lift.height(stepper.state()) - before)
+                : HourHeld.broken(height, friction, stepper.failure());
     }
 }

@@ -146,6 +146,9 @@ final class MultibodyMotionChapter implements ProofChapter {
         while (run.state().time < 10 - 5e-4 && run.step() == Stepper.Outcome.DONE) {
             energy = Math.max(energy, Math.abs(chain.energy(run.state()) - start));
         }
+        if (run.failure() != null) {
+            energy = Double.NaN;
+        }
         double[][] end = {
             {.478385058, .878150179}, {.328458112, .944518538}, {.180512227, .983572741}
         };

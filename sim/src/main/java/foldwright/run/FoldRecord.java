@@ -50,7 +50,7 @@ public final class FoldRecord {
                 "",
                 machine,
                 result.convergence().step(),
-                result.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                result.outcome().words(),
                 new RunTable(kind.columns(), rows),
                 events);
     }

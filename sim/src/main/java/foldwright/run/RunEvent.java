@@ -23,6 +23,8 @@ public record RunEvent(Kind kind, double time, long line, String sentence) {
         STALLED("stalls"),
         STOP_REACHED("meets a stop"),
         LATCH_OPENED("latch opens"),
+        LATCH_CLOSED("latch catches"),
+        LATCH_MISSED("latch misses"),
         ARRIVED("arrived"),
         STEP_HALVED("time step halved"),
         NOT_SOLVED("not solved"),

@@ -139,12 +139,21 @@ final class Cautions {
                         + Numerals.with(energy, Shown.JOULE)
                         + ". A stripped nut, a broken belt or a pulled pin lets"
                         + " go of it: prop the deck before working under it.";
-        if (runDown.isPresent()) {
-            words +=
-                    " With the power off it runs down and arrives with "
-                            + Numerals.with(runDown.get().energy(), Shown.JOULE)
-                            + ".";
-        }
+        words += runDown.map(Cautions::sinking).orElse("");
         return new Caution("Falling deck", words, "Integral of the force curve without friction.");
+    }
+
+    private static String sinking(HoldResult.RunDown r) {
+        return switch (r.end()) {
+            case ARRIVED ->
+                    " With the power off it runs down and arrives with "
+                            + Numerals.with(r.energy(), Shown.JOULE)
+                            + ".";
+            case STANDS -> "";
+            case MOVING -> " With the power off it creeps down.";
+            case NOT_SOLVED ->
+                    " With the power off it runs down; with what energy it arrives could not be"
+                            + " computed.";
+        };
     }
 }

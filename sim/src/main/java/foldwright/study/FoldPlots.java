@@ -61,8 +61,9 @@ public final class FoldPlots {
 
     private static Verdict verdict(FoldResult.EventKind kind) {
         return switch (kind) {
-            case STEPS_LOST, STALLED, NOT_SOLVED -> Verdict.FAILS;
-            case NUT_LOAD_REVERSED, STEP_HALVED -> Verdict.TIGHT;
+            case STEPS_LOST, STALLED -> Verdict.FAILS;
+            case NOT_SOLVED -> Verdict.UNKNOWN;
+            case NUT_LOAD_REVERSED, STEP_HALVED, LATCH_MISSED -> Verdict.TIGHT;
             default -> Verdict.HOLDS;
         };
     }
@@ -88,6 +89,9 @@ public final class FoldPlots {
         List<Assessment.Trust> out = new ArrayList<>();
         out.add(new Assessment.Trust(name, balance, error <= ENERGY));
         out.add(new Assessment.Trust(name, steps, true));
+        c.atTwiceTheStep()
+                .filter(o -> o != run.outcome())
+                .ifPresent(o -> out.add(new Assessment.Trust(name, otherwise(run, o), false)));
         double change = c.marginChangeOnHalving();
         if (!Double.isNaN(change)) {
             out.add(
@@ -98,5 +102,22 @@ public final class FoldPlots {
                             Math.abs(change) <= HALVING));
         }
         return out;
+    }
+
+    private static String otherwise(FoldResult run, FoldResult.Outcome coarse) {
+        return "with twice the step the run ends otherwise ("
+                + coarse.words()
+                + " instead of "
+                + run.outcome().words()
+                + "): do not rely on it";
+    }
+
+    /** What the end of a run means; a run that was not solved to its end shows nothing. */
+    public static Verdict verdict(FoldResult run) {
+        return switch (run.outcome()) {
+            case ARRIVED -> Verdict.HOLDS;
+            case NOT_SOLVED -> Verdict.UNKNOWN;
+            case LOST_STEPS, STALLED, HIT_STOP -> Verdict.FAILS;
+        };
     }
 }

@@ -3,6 +3,7 @@ package foldwright.study;
 
 import foldwright.lift.HandDrive;
 import foldwright.lift.HoldResult;
+import foldwright.lift.HoldResult.RunDown;
 import foldwright.machine.Machine;
 import foldwright.machine.drive.ScrewThread;
 import java.util.ArrayList;
@@ -32,21 +33,36 @@ final class HoldChecks {
         return out;
     }
 
+    private List<HoldResult.Point> solved() {
+        return hold.points().stream()
+                .filter(p -> p.verdict() != HoldResult.Verdict.NOT_SOLVED)
+                .toList();
+    }
+
     private double least() {
         return machine.drive().screw().nut().leastFriction();
     }
 
-    /** Numbers only, for trying changes. */
+    /**
+     * Numbers only, for trying changes. What holds wherever it was solved is unknown as long as a
+     * height is left open.
+     */
     Outcome outcome() {
         Optional<HoldResult.Point> worst = hold.worst();
         double needed = worst.map(HoldResult.Point::frictionNeeded).orElse(Double.NaN);
         Place place =
                 worst.map(p -> Place.at(p.height(), "thread at its least friction"))
                         .orElse(Place.anywhere("nothing computed"));
-        return Outcome.of(
-                Amount.of(Math.max(0, needed), Shown.NUMBER),
-                Amount.of(least(), Shown.NUMBER),
-                place);
+        Outcome known = outcome(Math.max(0, needed), place);
+        return hold.unsolved().isEmpty() || known.verdict() != Verdict.HOLDS
+                ? known
+                : outcome(
+                        Double.NaN,
+                        Place.at(hold.unsolved().get(0).height(), "no balance of loads found"));
+    }
+
+    private Outcome outcome(double needed, Place place) {
+        return Outcome.of(Amount.of(needed, Shown.NUMBER), Amount.of(least(), Shown.NUMBER), place);
     }
 
     /** Holding by the friction of the thread, pins and detent counted. */
@@ -71,26 +87,46 @@ final class HoldChecks {
     }
 
     private String ran() {
-        return hold.runDown()
-                .map(
-                        r ->
-                                " It runs from "
-                                        + Numerals.with(r.from(), Shown.MILLIMETRE)
-                                        + " to "
-                                        + Numerals.with(r.to(), Shown.MILLIMETRE)
-                                        + " in "
-                                        + Numerals.with(r.time(), Shown.SECOND)
-                                        + " and arrives at "
-                                        + Numerals.with(
-                                                r.arrivalSpeed(), Shown.MILLIMETRE_PER_SECOND)
-                                        + " with "
-                                        + Numerals.with(r.energy(), Shown.JOULE)
-                                        + ".")
-                .orElse("");
+        return hold.runDown().map(r -> " " + words(r)).orElse("");
+    }
+
+    private static String words(RunDown r) {
+        String from = Numerals.with(r.from(), Shown.MILLIMETRE);
+        String to = Numerals.with(r.to(), Shown.MILLIMETRE);
+        String time = Numerals.with(r.time(), Shown.SECOND);
+        return switch (r.end()) {
+            case ARRIVED ->
+                    "It runs from "
+                            + from
+                            + " to "
+                            + to
+                            + " in "
+                            + time
+                            + " and arrives at "
+                            + Numerals.with(r.arrivalSpeed(), Shown.MILLIMETRE_PER_SECOND)
+                            + " with "
+                            + Numerals.with(r.energy(), Shown.JOULE)
+                            + ".";
+            case STANDS -> "Let go at " + from + ", it stands at " + to + " after " + time + ".";
+            case MOVING ->
+                    "Let go at "
+                            + from
+                            + ", it creeps down and is at "
+                            + to
+                            + " after "
+                            + time
+                            + ".";
+            case NOT_SOLVED ->
+                    "How it runs down from "
+                            + from
+                            + " could not be computed to its end: "
+                            + r.failure().orElseThrow().message()
+                            + ".";
+        };
     }
 
     private Optional<HeightPlot> plot() {
-        List<HoldResult.Point> points = hold.points();
+        List<HoldResult.Point> points = solved();
         if (points.size() < 2) {
             return Optional.empty();
         }
@@ -122,7 +158,7 @@ final class HoldChecks {
     private Optional<Check> level() {
         OptionalDouble allowed = machine.limits().droop();
         Optional<HoldResult.Point> worst =
-                hold.points().stream()
+                solved().stream()
                         .max(java.util.Comparator.comparingDouble(p -> Math.abs(p.droop())));
         boolean level = worst.isEmpty() || Math.abs(worst.get().droop()) < LEVEL;
         if (worst.isEmpty() || (level && allowed.isEmpty())) {

@@ -40,17 +40,29 @@ final class MotorCheck {
         }
         Optional<CurvePoint> worst = curve.worst();
         if (worst.isEmpty()) {
-            Amount unknown = Amount.of(Double.NaN, Shown.NEWTON_METRE);
-            return new Outcome(
-                    unknown, unknown, Double.NaN, rule, Place.anywhere("nothing computed"));
+            return unknown(Place.anywhere("nothing computed"));
         }
         CurvePoint p = worst.get();
-        return new Outcome(
-                Amount.of(Math.abs(p.motor().needed()), Shown.NEWTON_METRE),
-                Amount.of(p.motor().available(), Shown.NEWTON_METRE),
-                p.margin(),
-                rule,
-                place(p));
+        Outcome known =
+                new Outcome(
+                        Amount.of(Math.abs(p.motor().needed()), Shown.NEWTON_METRE),
+                        Amount.of(p.motor().available(), Shown.NEWTON_METRE),
+                        p.margin(),
+                        rule,
+                        place(p));
+        return known.verdict() == Verdict.HOLDS && unsolved().isPresent()
+                ? unknown(Place.at(unsolved().get().from(), "no balance of loads found"))
+                : known;
+    }
+
+    private Outcome unknown(Place place) {
+        Amount nothing = Amount.of(Double.NaN, Shown.NEWTON_METRE);
+        return new Outcome(nothing, nothing, Double.NaN, machine.limits().motorMargin(), place);
+    }
+
+    /** Heights of which nothing is known: what holds elsewhere may not hold there. */
+    private Optional<Finding> unsolved() {
+        return curve.findings(Finding.Kind.NOT_SOLVED).stream().findFirst();
     }
 
     private Place place(CurvePoint p) {
@@ -105,7 +117,9 @@ final class MotorCheck {
             return Sentences.of(lock.get().sentence());
         }
         if (Double.isNaN(o.margin())) {
-            return "The force curve could not be computed.";
+            return "The force curve could not be computed"
+                    + unsolved().map(f -> ": " + f.sentence()).orElse("")
+                    + ".";
         }
         SourceWords source = SourceWords.of(machine);
         String where = o.worst().height().isPresent() ? " at " + o.worst().text() : "";

@@ -12,6 +12,7 @@ import foldwright.gantry.replay.ReplaySettings;
 import foldwright.lift.Direction;
 import foldwright.lift.FoldResult;
 import foldwright.lift.FoldRun;
+import foldwright.lift.LiftSolver;
 import foldwright.machine.file.MachineFile;
 import foldwright.machine.gantry.Gantry;
 import foldwright.motion.Course;
@@ -25,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** A run comes back from its file as it went in, and a file that is none says where it errs. */
 class RunFileTest {
@@ -108,6 +110,23 @@ class RunFileTest {
                         .findFirst()
                         .orElseThrow();
         assertThat(t.at(RunColumn.HEIGHT, worst.time())).isCloseTo(0.109, within(1e-3));
+    }
+
+    @Test
+    void aFoldingOntoItsLatchComesBack() throws Exception {
+        MachineFile machine = MachineFile.read(SCENES.resolve("van-bench.json"));
+        double flat = new LiftSolver(machine.machine()).lowest();
+        FoldResult fold =
+                FoldRun.run(machine.machine(), Direction.LOWERING, 0.04, flat, FoldRun.STEP);
+        Run run = FoldRecord.of(machine, fold);
+        assertThat(run.events()).anyMatch(e -> e.kind() == RunEvent.Kind.LATCH_CLOSED);
+        same(run, again(run));
+    }
+
+    @ParameterizedTest
+    @EnumSource(FoldResult.EventKind.class)
+    void everyEventOfAFoldHasItsWordInAFile(FoldResult.EventKind kind) {
+        assertThat(RunEvent.Kind.valueOf(kind.name()).word()).isNotEmpty();
     }
 
     @Test

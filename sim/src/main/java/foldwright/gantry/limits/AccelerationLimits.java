@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The largest steady acceleration that keeps all limits, by place and direction.
@@ -58,8 +59,18 @@ public final class AccelerationLimits {
         teeth = new ToothHold(statics.kernel().system());
     }
 
-    /** One settled state with the share of every limit in use. */
-    private record Trial(double acceleration, Map<Criterion, Double> use, GantryState state) {
+    /** Share of the motors' torque from which a missing balance is put down to them. */
+    private static final double MOTOR_AT_ITS_END = 0.9;
+
+    /**
+     * One settled state with the share of every limit in use; where none was found the state at
+     * rest, and what the solver said.
+     */
+    private record Trial(
+            double acceleration,
+            Map<Criterion, Double> use,
+            GantryState state,
+            Optional<GantryTrouble> trouble) {
         double most() {
             return use.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
         }
@@ -99,7 +110,15 @@ public final class AccelerationLimits {
                 high = mid;
             }
         }
+        blameMotorsOnly(low, high);
         return point(x, y, heading, low, high.first());
+    }
+
+    /** A balance that is missing although motors had torque to spare is no limit but a failure. */
+    private static void blameMotorsOnly(Trial low, Trial high) {
+        if (high.trouble.isPresent() && low.use.get(Criterion.MOTOR_TORQUE) < MOTOR_AT_ITS_END) {
+            throw high.trouble.get();
+        }
     }
 
     /**
@@ -155,7 +174,7 @@ public final class AccelerationLimits {
         } catch (GantryTrouble weakMotor) {
             // No balance: the fields cannot hold that load.
             use.put(Criterion.MOTOR_TORQUE, Double.POSITIVE_INFINITY);
-            return new Trial(a, use, statics.settle(x, y, Load.NONE));
+            return new Trial(a, use, statics.settle(x, y, Load.NONE), Optional.of(weakMotor));
         }
         use.put(Criterion.SKEW, Math.abs(state.endToEnd()) / allowed.skew());
         use.put(Criterion.TOOL_ERROR, state.error().total().size() / allowed.toolError());
@@ -169,7 +188,7 @@ public final class AccelerationLimits {
         double carriage = Math.max(b.carriageYaw(), b.carriageTilt());
         use.put(Criterion.CARRIAGE_BLOCK_MOMENT, carriage / allowed.carriageMoment());
         use.put(Criterion.CARRIAGE_BLOCK_FORCE, b.carriageSide() / allowed.carriageForce());
-        return new Trial(a, use, state);
+        return new Trial(a, use, state, Optional.empty());
     }
 
     /** Loss of tension over what may be lost; 1 where the least tension is reached. */

@@ -59,9 +59,9 @@ final class RunMarks {
     private static Optional<Verdict> verdict(Run run, RunEvent event) {
         Limits limits = run.machine().machine().limits();
         return switch (event.kind()) {
-            case STEPS_LOST, STALLED, NOT_SOLVED, TEETH_CLIMB, BELT_SLACK ->
-                    Optional.of(Verdict.FAILS);
-            case NUT_LOAD_REVERSED -> Optional.of(Verdict.TIGHT);
+            case STEPS_LOST, STALLED, TEETH_CLIMB, BELT_SLACK -> Optional.of(Verdict.FAILS);
+            case NOT_SOLVED -> Optional.of(Verdict.UNKNOWN);
+            case NUT_LOAD_REVERSED, LATCH_MISSED -> Optional.of(Verdict.TIGHT);
             case LOWEST_MARGIN ->
                     Optional.of(Verdict.of(margin(run, event.time()), limits.motorMargin()));
             case LARGEST_SKEW ->

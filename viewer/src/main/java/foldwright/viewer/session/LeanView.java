@@ -62,8 +62,10 @@ final class LeanView {
 
     /** How much higher the back side of the deck stands than the front at a height [m]. */
     private static double droop(HoldResult hold, double height) {
-        double[] heights = hold.points().stream().mapToDouble(p -> p.height()).toArray();
-        double[] droop = hold.points().stream().mapToDouble(p -> p.droop()).toArray();
+        List<HoldResult.Point> known =
+                hold.points().stream().filter(p -> !Double.isNaN(p.droop())).toList();
+        double[] heights = known.stream().mapToDouble(HoldResult.Point::height).toArray();
+        double[] droop = known.stream().mapToDouble(HoldResult.Point::droop).toArray();
         return heights.length == 0 ? 0 : Series.of(droop).over(Series.of(heights), height);
     }
 
