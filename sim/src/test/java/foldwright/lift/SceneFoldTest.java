@@ -2,12 +2,14 @@
 package foldwright.lift;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import foldwright.machine.Machine;
 import foldwright.machine.file.MachineFile;
 import java.nio.file.Path;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Every demo machine, unfolding and folding, over its whole travel. */
 class SceneFoldTest {
@@ -33,5 +35,18 @@ class SceneFoldTest {
         assertThat(run.outcome()).isEqualTo(outcome);
         assertThat(run.ledger().turnedOver()).isGreaterThan(0.05);
         assertThat(run.ledger().relativeError()).isLessThan(1e-3);
+    }
+
+    /** A hand turns the crank as told: what it puts in is the rise and friction, nothing else. */
+    @ParameterizedTest
+    @EnumSource(Direction.class)
+    void theHandAtACrankPaysForTheRiseAndForFriction(Direction way) throws Exception {
+        Path seed = Path.of("..", "seeds", "hand-crank.json");
+        Machine machine = MachineFile.read(seed).machine();
+        FoldResult.Ledger l = FoldRun.run(machine, way, FoldRun.STEP).ledger();
+        double paid = l.potential() + l.springs() + l.friction();
+        assertThat(l.motor()).isCloseTo(paid, within(1e-3 * l.turnedOver()));
+        assertThat(Math.abs(l.damping())).isLessThan(1e-3 * l.turnedOver());
+        assertThat(l.turnedOver()).isLessThan(100);
     }
 }

@@ -16,6 +16,10 @@ import java.util.Arrays;
 final class Accelerations {
     private static final double SOFT = 1e-9;
     private static final int SWEEPS = 12;
+
+    /** Gap left over what drivers prescribe from which rows contradict each other [1]. */
+    private static final double AGREE = 1e-3;
+
     private final Assembly asm;
     private final Kkt kkt;
     private final double[] curve;
@@ -107,8 +111,12 @@ final class Accelerations {
 
     /**
      * Accelerations and multipliers; overwrites {@code s.a} and the multipliers of engaged rows.
+     *
+     * @return false where rows contradict what drivers prescribe, as friction that still sticks
+     *     while a driver winds it up: at this level every row is rigid, so there are no such
+     *     accelerations, and what was written is of no use
      */
-    void accelerations(State s) {
+    boolean accelerations(State s) {
         for (Rows r : asm.rows) {
             r.convective(s, curve);
         }
@@ -140,5 +148,18 @@ final class Accelerations {
             }
             before = size;
         }
+        return asm.drivers.length == 0 || accelerationGaps(s, x) <= AGREE * wanted();
+    }
+
+    /** Largest acceleration that a driver or the speed of the bodies asks of a row. */
+    private double wanted() {
+        double most = 0;
+        for (Driver d : asm.drivers) {
+            most = Math.max(most, d.engaged() ? Math.abs(d.acceleration()) : 0);
+        }
+        for (int row = 0; row < asm.rowCount; row++) {
+            most = Math.max(most, asm.engaged[row] ? Math.abs(curve[row]) : 0);
+        }
+        return most;
     }
 }

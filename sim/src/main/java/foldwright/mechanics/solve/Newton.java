@@ -30,6 +30,7 @@ final class Newton {
     private final boolean limited;
 
     private final double[] freshLoads;
+    private final double[] keptAccelerations;
     private final Keeping keeping = new Keeping();
     private long solves;
     private long factorisations;
@@ -56,6 +57,7 @@ final class Newton {
         }
         limited = any;
         freshLoads = new double[asm.rowCount];
+        keptAccelerations = new double[6 * asm.bodies];
     }
 
     long solves() {
@@ -83,13 +85,21 @@ final class Newton {
         factored = false;
     }
 
-    /** Accelerations that fit the present contacts and friction; the multipliers stay. */
-    void freshAccelerations(State s) {
+    /**
+     * Accelerations that fit the present contacts and friction; the multipliers stay. False where
+     * there are none: then those of the state stay too.
+     */
+    boolean freshAccelerations(State s) {
         System.arraycopy(asm.lambda, 0, kept, 0, kept.length);
-        accelerations.accelerations(s);
+        System.arraycopy(s.a, 0, keptAccelerations, 0, keptAccelerations.length);
+        boolean found = accelerations.accelerations(s);
         System.arraycopy(asm.lambda, 0, freshLoads, 0, kept.length);
         System.arraycopy(kept, 0, asm.lambda, 0, kept.length);
+        if (!found) {
+            System.arraycopy(keptAccelerations, 0, s.a, 0, keptAccelerations.length);
+        }
         factored = false;
+        return found;
     }
 
     /** Multipliers that belong to the last fresh accelerations. */

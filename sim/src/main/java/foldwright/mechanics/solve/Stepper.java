@@ -216,9 +216,8 @@ public final class Stepper {
         }
         scheme.accepted(state, asm.lambda);
         ledger.account(state, scheme.z);
-        if (newton.switched()) {
-            // forces jumped: the next step starts from accelerations that fit the new contacts
-            newton.freshAccelerations(state);
+        // Where forces jumped the next step starts from accelerations that fit the new contacts.
+        if (newton.switched() && newton.freshAccelerations(state)) {
             scheme.jumped(state);
             ledger.resume(newton.freshLoads());
         }
