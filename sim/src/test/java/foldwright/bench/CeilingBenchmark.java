@@ -19,21 +19,26 @@ import org.openjdk.jmh.annotations.State;
 @BenchmarkMode(Mode.Throughput)
 @OutputTimeUnit(TimeUnit.SECONDS)
 public class CeilingBenchmark {
+    /** Floating-point operations of a round of {@link #chains}. */
+    static final int OPERATIONS_A_ROUND = 24;
+
     private static final int ROUNDS = 100_000;
 
     private double a = 1.000000001;
     private double b = 1e-9;
 
-    /**
-     * One operation is one useful floating-point operation: 12 chains, a multiply and an add each
-     * round. Twelve, because a multiply and an add take six cycles and a core starts two of each a
-     * cycle: with eight the chains wait for themselves.
-     */
+    /** One operation is one useful floating-point operation. */
     @Benchmark
-    @OperationsPerInvocation(24 * ROUNDS)
+    @OperationsPerInvocation(OPERATIONS_A_ROUND * ROUNDS)
     public double scalarMultiplyAdd() {
-        double x = a;
-        double y = b;
+        return chains(a, b, ROUNDS);
+    }
+
+    /**
+     * 12 chains, a multiply and an add each round. Twelve, because a multiply and an add take six
+     * cycles and a core starts two of each a cycle: with eight the chains wait for themselves.
+     */
+    static double chains(double x, double y, int rounds) {
         double c0 = 0;
         double c1 = 1;
         double c2 = 2;
@@ -46,7 +51,7 @@ public class CeilingBenchmark {
         double c9 = 9;
         double c10 = 10;
         double c11 = 11;
-        for (int i = 0; i < ROUNDS; i++) {
+        for (int i = 0; i < rounds; i++) {
             c0 = c0 * x + y;
             c1 = c1 * x + y;
             c2 = c2 * x + y;

@@ -43,7 +43,7 @@ public class CurveBenchmark {
     }
 
     @Benchmark
-    public ForceCurve curve() {
+    public ForceCurve curve(Windows windows) {
         return new LiftSolver(machine).curve(heights);
     }
 }

@@ -24,7 +24,8 @@ import org.openjdk.jmh.annotations.State;
 /**
  * A step of the gantry replay: course sample, forces, statistics, advance, at 0.1 ms. Real time
  * over run time is 1e5 ns over the printed time. Play, friction, slack, torque curve and beam are
- * on. The loops hold kernel and sample in local variables, as {@code Replay} does.
+ * on. The loops hold kernel and sample in local variables, as {@code Replay} does. {@link Windows}
+ * sets each second of it beside the ceiling of the same moment.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -73,7 +74,7 @@ public class GantryBenchmark {
     /** One step of a replay with its statistics. */
     @Benchmark
     @OperationsPerInvocation(STEPS)
-    public double replayStep() throws ToolpathException {
+    public double replayStep(Windows windows) throws ToolpathException {
         CourseSample told = this.told;
         GantryKernel kernel = this.kernel;
         ReplayStatistics statistics = this.statistics;
@@ -95,7 +96,7 @@ public class GantryBenchmark {
     /** The course alone. */
     @Benchmark
     @OperationsPerInvocation(STEPS)
-    public double courseStep() throws ToolpathException {
+    public double courseStep(Windows windows) throws ToolpathException {
         double sum = 0;
         for (int i = 0; i < STEPS; i++) {
             if (!course.at(n * H, told)) {
@@ -110,7 +111,7 @@ public class GantryBenchmark {
     /** Course and kernel, without statistics. */
     @Benchmark
     @OperationsPerInvocation(STEPS)
-    public double movingStep() throws ToolpathException {
+    public double movingStep(Windows windows) throws ToolpathException {
         CourseSample told = this.told;
         GantryKernel kernel = this.kernel;
         for (int i = 0; i < STEPS; i++) {
@@ -128,7 +129,7 @@ public class GantryBenchmark {
     /** The kernel alone, standing still with everything stuck or in play. */
     @Benchmark
     @OperationsPerInvocation(STEPS)
-    public double kernelStep() {
+    public double kernelStep(Windows windows) {
         for (int i = 0; i < STEPS; i++) {
             kernel.evaluate(H);
             kernel.advance(H);
