@@ -3,6 +3,7 @@ package foldwright.lift;
 
 import foldwright.lift.Finding.Kind;
 import foldwright.mechanics.solve.MovingBalance;
+import foldwright.quantity.Printed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -44,12 +45,7 @@ final class CurveFindings {
     private static Finding letGo(SpringEvents.Event e) {
         String name = e.spring().spring().name();
         double free = e.spring().law().freeCoordinate();
-        String text =
-                String.format(
-                        Locale.ROOT,
-                        "\"%s\" let go at a pivot height of %.1f mm",
-                        name,
-                        e.height() * 1e3);
+        String text = "\"" + name + "\" let go at a pivot height of " + millimetres(e.height());
         return new Finding(Kind.SPRING_LETS_GO, name, e.height(), e.height(), free, text);
     }
 
@@ -111,12 +107,11 @@ final class CurveFindings {
     private void reversal(CurvePoint a, CurvePoint p, CurvePoint b, Direction way) {
         double slope = (b.footForce() - a.footForce()) / (b.height() - a.height());
         String text =
-                String.format(
-                        Locale.ROOT,
-                        "the load on the nut changes sides at a pivot height of %.1f mm while %s:"
-                                + " the play of the nut shows there",
-                        p.height() * 1e3,
-                        way.label());
+                "the load on the nut changes sides at a pivot height of "
+                        + millimetres(p.height())
+                        + " while "
+                        + way.label()
+                        + ": the play of the nut shows there";
         findings.add(new Finding(Kind.NUT_LOAD_REVERSES, "", p.height(), p.height(), slope, text));
     }
 
@@ -225,5 +220,10 @@ final class CurveFindings {
                         low * 1e3,
                         high * 1e3);
         findings.add(new Finding(Kind.NOT_SOLVED, "", low, high, 0, text));
+    }
+
+    /** A length with one decimal, for sentences. */
+    static String millimetres(double length) {
+        return Printed.number(length * 1e3, 1) + " mm";
     }
 }

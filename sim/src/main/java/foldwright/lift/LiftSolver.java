@@ -2,6 +2,7 @@
 package foldwright.lift;
 
 import foldwright.machine.Machine;
+import foldwright.machine.drive.ScrewLine;
 import foldwright.mechanics.solve.MovingBalance;
 import java.util.Arrays;
 import java.util.List;
@@ -49,11 +50,13 @@ public final class LiftSolver {
     }
 
     private static boolean inStep(Machine machine) {
-        return machine.drive().lines().stream()
-                        .mapToDouble(line -> line.phaseError())
-                        .distinct()
-                        .count()
-                <= 1;
+        double first = machine.drive().lines().get(0).phaseError();
+        for (ScrewLine line : machine.drive().lines()) {
+            if (line.phaseError() != first) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The machine it solves. */
@@ -105,8 +108,12 @@ public final class LiftSolver {
 
     /** Heights at which a lock found leaves the lift free to move; the others have no point. */
     private static double[] above(Optional<Finding> lock, double[] grid) {
-        double bottom = lock.map(Finding::to).orElse(0.0);
-        return Arrays.stream(grid).filter(h -> h > bottom).toArray();
+        double bottom = lock.isPresent() ? lock.get().to() : 0;
+        int locked = 0;
+        while (locked < grid.length && !(grid[locked] > bottom)) {
+            locked++;
+        }
+        return Arrays.copyOfRange(grid, locked, grid.length);
     }
 
     private double[] grid(int heights, List<SpringEvents.Event> events) {
@@ -126,7 +133,12 @@ public final class LiftSolver {
                 grid.add(e.height());
             }
         }
-        return grid.stream().mapToDouble(Double::doubleValue).toArray();
+        double[] out = new double[grid.size()];
+        int n = 0;
+        for (double h : grid) {
+            out[n++] = h;
+        }
+        return out;
     }
 
     /** The point of the force curve at a height [m]; empty if the lift is locked there. */

@@ -203,13 +203,13 @@ final class LockSearch {
         Scissor.Shape shape = lift.model().scissor().atHeight(height);
         double own = shape.stageHeight(stage);
         String text =
-                String.format(
-                        Locale.ROOT,
-                        "stage %d locks below h = %.1f mm however hard it is driven (pivot height"
-                                + " %.1f mm): the pins jam",
-                        stage,
-                        own * 1e3,
-                        height * 1e3);
+                "stage "
+                        + stage
+                        + " locks below h = "
+                        + CurveFindings.millimetres(own)
+                        + " however hard it is driven (pivot height "
+                        + CurveFindings.millimetres(height)
+                        + "): the pins jam";
         return new Finding(Finding.Kind.PINS_LOCK, "stage " + stage, 0, height, own, text);
     }
 

@@ -17,9 +17,7 @@ import foldwright.mechanics.joint.ScalarRow;
 import foldwright.mechanics.joint.Stop;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Rows, Jacobians, loads and residuals of a mechanism at one state, in arrays that all solvers
@@ -81,12 +79,12 @@ final class Assembly {
     Assembly(Mechanism m) {
         mechanism = m;
         bodies = m.bodies().size();
-        rows = m.rows().toArray(Rows[]::new);
-        forces = m.forces().toArray(Force[]::new);
-        frictions = pick(Friction.class).toArray(Friction[]::new);
-        stops = pick(Stop.class).toArray(Stop[]::new);
-        drivers = pick(Driver.class).toArray(Driver[]::new);
-        scalars = pick(ScalarRow.class).toArray(ScalarRow[]::new);
+        rows = m.rows().toArray(new Rows[0]);
+        forces = m.forces().toArray(new Force[0]);
+        frictions = pick(Friction.class).toArray(new Friction[0]);
+        stops = pick(Stop.class).toArray(new Stop[0]);
+        drivers = pick(Driver.class).toArray(new Driver[0]);
+        scalars = pick(ScalarRow.class).toArray(new ScalarRow[0]);
         scalarBlocks = blocks(ScalarRow.class);
         everyBlock = blocks(Rows.class);
         rowCount = m.rowCount();
@@ -105,26 +103,48 @@ final class Assembly {
         reach = new double[bodies];
         gravity = m.gravity();
         weigh(m);
-        meanMass = Arrays.stream(mass).skip(1).average().orElse(1);
+        meanMass = meanOf(mass);
         refreshSettings();
     }
 
-    private <T> java.util.stream.Stream<T> pick(Class<T> kind) {
-        return Arrays.stream(rows).filter(kind::isInstance).map(kind::cast);
+    /** Mean mass of the bodies but the base [kg]; 1 if there are none. */
+    private static double meanOf(double[] mass) {
+        double sum = 0;
+        for (int i = 1; i < mass.length; i++) {
+            sum += mass[i];
+        }
+        return mass.length > 1 ? sum / (mass.length - 1) : 1;
+    }
+
+    private <T> List<T> pick(Class<T> kind) {
+        List<T> out = new ArrayList<>();
+        for (Rows r : rows) {
+            if (kind.isInstance(r)) {
+                out.add(kind.cast(r));
+            }
+        }
+        return out;
     }
 
     private int[] blocks(Class<? extends Rows> kind) {
-        return IntStream.range(0, rows.length).filter(r -> kind.isInstance(rows[r])).toArray();
+        int[] out = new int[rows.length];
+        int n = 0;
+        for (int r = 0; r < rows.length; r++) {
+            if (kind.isInstance(rows[r])) {
+                out[n++] = r;
+            }
+        }
+        return Arrays.copyOf(out, n);
     }
 
     /** Pair joints in the order of their Jacobians, so that evaluation writes one stream. */
     private void listPairs() {
-        int[] order =
-                Arrays.stream(blocks(PairJoint.class))
-                        .boxed()
-                        .sorted(Comparator.comparingInt(r -> table.at[table.first[r] + 1]))
-                        .mapToInt(Integer::intValue)
-                        .toArray();
+        int[] order = blocks(PairJoint.class);
+        int[] keys = new int[order.length];
+        for (int k = 0; k < keys.length; k++) {
+            keys[k] = table.at[table.first[order[k]] + 1];
+        }
+        BlockTable.sort(order, keys);
         List<PairJoint> joints = new ArrayList<>();
         int[] places = new int[2 * order.length];
         for (int r : order) {
@@ -201,7 +221,14 @@ final class Assembly {
     }
 
     private void listDamped() {
-        damped = IntStream.range(0, rowCount).filter(row -> d[row] > 0).toArray();
+        int n = 0;
+        int[] all = new int[rowCount];
+        for (int row = 0; row < rowCount; row++) {
+            if (d[row] > 0) {
+                all[n++] = row;
+            }
+        }
+        damped = Arrays.copyOf(all, n);
     }
 
     /** Gives stops a damping time of at least two steps [s], which makes impacts plastic. */

@@ -2,6 +2,7 @@
 package foldwright.mechanics.solve;
 
 import foldwright.mechanics.joint.Rows;
+import java.util.Arrays;
 
 /** Where the row blocks of a mechanism stand, as flat numbers: inner loops need no joint object. */
 final class BlockTable {
@@ -58,5 +59,18 @@ final class BlockTable {
             sum += 6 * size[r] * (first[r + 1] - first[r]);
         }
         return sum;
+    }
+
+    /** Sorts items by their keys, which are not below 0; items of equal keys keep their order. */
+    static void sort(int[] items, int[] keys) {
+        long[] both = new long[items.length];
+        for (int i = 0; i < both.length; i++) {
+            both[i] = (long) keys[i] << 32 | i;
+        }
+        Arrays.sort(both);
+        int[] before = items.clone();
+        for (int i = 0; i < both.length; i++) {
+            items[i] = before[(int) both[i]];
+        }
     }
 }

@@ -38,16 +38,12 @@ final class Following {
      * @param kkt without geometric stiffness
      * @param loop how friction feeds on itself, as the last full solution left it
      */
-    Following(Assembly asm, Kkt kkt, SlidingBounds friction, FrictionLoop loop) {
+    Following(Assembly asm, Kkt kkt, SlidingBounds friction, FrictionLoop loop, Course course) {
         this.asm = asm;
         this.friction = friction;
         this.loop = loop;
         newton = new StaticNewton(asm, kkt);
-        course = new Course(asm, friction.count());
-    }
-
-    Course course() {
-        return course;
+        this.course = course;
     }
 
     /** Newton solves of the last pose. */

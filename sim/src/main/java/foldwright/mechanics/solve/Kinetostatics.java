@@ -42,20 +42,20 @@ public final class Kinetostatics {
     private final Accelerations kinematics;
     private final FrictionLoop loop;
     private final SlidingBounds friction;
-    private final Following following;
+    private final Course course;
     private final double[] rates;
+    private Following following;
     private double residual;
     private int solves;
 
     public Kinetostatics(Mechanism mechanism) {
         asm = new Assembly(mechanism);
-        Kkt plain = new Kkt(asm, Kkt.Geometry.PLAIN);
-        Kkt loaded = new Kkt(asm, Kkt.Geometry.LOADED);
-        newton = new StaticNewton(asm, loaded);
-        kinematics = new Accelerations(asm, plain);
+        Kkt kkt = new Kkt(asm, Kkt.Geometry.LOADED);
+        newton = new StaticNewton(asm, kkt);
+        kinematics = new Accelerations(asm, kkt);
         friction = new SlidingBounds(asm);
-        loop = new FrictionLoop(asm, loaded);
-        following = new Following(asm, plain, friction, loop);
+        loop = new FrictionLoop(asm, kkt);
+        course = new Course(asm, friction.count());
         rates = new double[6 * asm.bodies];
     }
 
@@ -65,7 +65,7 @@ public final class Kinetostatics {
      */
     public MovingBalance solve(State guess, Inertia inertia) {
         MovingBalance found = search(guess, inertia);
-        following.course().begin(found, friction.bounds());
+        course.begin(found, friction.bounds());
         if (found.outcome() != MovingBalance.Outcome.BALANCED) {
             Arrays.fill(asm.lambda, 0);
         }
@@ -81,13 +81,21 @@ public final class Kinetostatics {
      */
     public MovingBalance follow(State guess) {
         asm.clock(guess.time);
-        Course course = following.course();
         State s = guess.copy();
-        if (course.goesOn() && following.next(s) && (!course.due() || looked(s))) {
+        if (course.goesOn() && following().next(s) && (!course.due() || looked(s))) {
             course.went(s, friction.bounds());
             return course.balanced(new Equilibrium(s, asm.lambda, following.solves(), null));
         }
         return solve(guess, Inertia.IGNORED);
+    }
+
+    /** Made when first asked for: many solvers never follow. */
+    private Following following() {
+        if (following == null) {
+            Kkt plain = new Kkt(asm, Kkt.Geometry.PLAIN);
+            following = new Following(asm, plain, friction, loop, course);
+        }
+        return following;
     }
 
     /** Looks anew at how friction feeds on itself; true if the course may go on. */
@@ -95,7 +103,7 @@ public final class Kinetostatics {
         newton.evaluate(s, SIGMA);
         double[] shares = new double[friction.count()];
         double amplification = amplification(s, 1, shares);
-        return following.course().looked(amplification, shares);
+        return course.looked(amplification, shares);
     }
 
     private MovingBalance search(State guess, Inertia inertia) {
@@ -108,6 +116,7 @@ public final class Kinetostatics {
             return failed(s);
         }
         move(s, inertia);
+        newton.evaluate(s, SIGMA);
         double[] shares = new double[friction.count()];
         State free = s.copy();
         if (amplification(s, 1, shares) < DOUBTFUL && balance(s, 1)) {

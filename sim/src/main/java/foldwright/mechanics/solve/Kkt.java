@@ -9,10 +9,8 @@ import foldwright.mechanics.joint.Stiffness;
 import foldwright.mechanics.sparse.BlockLdl;
 import foldwright.mechanics.sparse.BlockPattern;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
 
 /**
  * The system [S G'; G -C] of an assembly: fills, factorises and solves it.
@@ -102,8 +100,12 @@ final class Kkt implements Stiffness {
         for (int i = 1; i < bodies; i++) {
             diagonal[i] = ldl.diagonal(i - 1);
         }
-        pairKeys = pairs.stream().mapToLong(Long::longValue).toArray();
+        pairKeys = new long[pairs.size()];
         pairPlaces = new int[pairKeys.length];
+        int next = 0;
+        for (long key : pairs) {
+            pairKeys[next++] = key;
+        }
         for (int k = 0; k < pairKeys.length; k++) {
             int a = (int) (pairKeys[k] / bodies);
             int b = (int) (pairKeys[k] % bodies);
@@ -117,24 +119,33 @@ final class Kkt implements Stiffness {
                 coupling[k] = t.body[k] == 0 ? -1 : ldl.coupling(block[r], t.body[k] - 1);
             }
         }
-        order = inPlace(rowDiagonal);
+        order = all(t.count);
+        BlockTable.sort(order, rowDiagonal);
         if (!asm.shared()) {
             asm.share(values, coupling, values.length - asm.room());
         }
-        copied =
-                IntStream.range(0, t.count)
-                        .filter(r -> asm.g != values || asm.rows[r] instanceof ScalarRow)
-                        .toArray();
+        copied = copied();
         work = new double[ldl.dimension()];
         axes = new double[9 * bodies];
     }
 
-    private static int[] inPlace(int[] places) {
-        return IntStream.range(0, places.length)
-                .boxed()
-                .sorted(Comparator.comparingInt(r -> places[r]))
-                .mapToInt(Integer::intValue)
-                .toArray();
+    private static int[] all(int count) {
+        int[] out = new int[count];
+        for (int i = 0; i < count; i++) {
+            out[i] = i;
+        }
+        return out;
+    }
+
+    private int[] copied() {
+        int[] out = new int[asm.rows.length];
+        int n = 0;
+        for (int r = 0; r < out.length; r++) {
+            if (asm.g != values || asm.rows[r] instanceof ScalarRow) {
+                out[n++] = r;
+            }
+        }
+        return Arrays.copyOf(out, n);
     }
 
     private static int[] ones(int n) {
@@ -161,13 +172,21 @@ final class Kkt implements Stiffness {
     }
 
     private int[] loadedBodies() {
-        return geometry == Geometry.LOADED
-                ? IntStream.range(1, bodies).toArray()
-                : Arrays.stream(asm.forces)
-                        .flatMapToInt(f -> Arrays.stream(f.bodies()))
-                        .filter(b -> b > 0)
-                        .distinct()
-                        .toArray();
+        boolean[] loads = new boolean[bodies];
+        Arrays.fill(loads, geometry == Geometry.LOADED);
+        for (Force f : asm.forces) {
+            for (int b : f.bodies()) {
+                loads[b] = true;
+            }
+        }
+        int[] out = new int[bodies];
+        int n = 0;
+        for (int b = 1; b < bodies; b++) {
+            if (loads[b]) {
+                out[n++] = b;
+            }
+        }
+        return Arrays.copyOf(out, n);
     }
 
     private void addPairs(SortedSet<Long> pairs, int[] list) {

@@ -24,9 +24,13 @@ final class BlockLayout {
         lower = new int[n][];
         coupling = new int[n][];
         for (int b = 0; b < n; b++) {
-            int block = b;
             offset[b + 1] = offset[b] + pattern.size(b);
-            lower[b] = Arrays.stream(pattern.neighbours(b)).filter(u -> u < block).toArray();
+            int[] all = pattern.neighbours(b);
+            int before = 0;
+            while (before < all.length && all[before] < b) {
+                before++;
+            }
+            lower[b] = Arrays.copyOf(all, before);
             coupling[b] = new int[lower[b].length];
         }
         diagonal = new int[n];

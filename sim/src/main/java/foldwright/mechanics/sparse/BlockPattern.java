@@ -2,7 +2,7 @@
 package foldwright.mechanics.sparse;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
@@ -76,7 +76,7 @@ public final class BlockPattern {
 
     /** Blocks that meet this one off the diagonal, ascending. */
     int[] neighbours(int block) {
-        return neighbours.get(block).stream().mapToInt(Integer::intValue).toArray();
+        return numbers(neighbours.get(block));
     }
 
     BlockPattern copy() {
@@ -101,12 +101,27 @@ public final class BlockPattern {
             out.add(neighbours.get(b).size());
             out.addAll(neighbours.get(b));
         }
-        return out.stream().mapToInt(Integer::intValue).toArray();
+        return numbers(out);
+    }
+
+    /** The same numbers, in the same order. */
+    static int[] numbers(Collection<Integer> list) {
+        int[] out = new int[list.size()];
+        int n = 0;
+        for (int e : list) {
+            out[n++] = e;
+        }
+        return out;
     }
 
     private int add(Kind kind, int... blockParts) {
-        int size = Arrays.stream(blockParts).sum();
-        if (Arrays.stream(blockParts).min().orElse(0) < 1) {
+        int size = 0;
+        int least = blockParts.length == 0 ? 0 : Integer.MAX_VALUE;
+        for (int part : blockParts) {
+            size += part;
+            least = Math.min(least, part);
+        }
+        if (least < 1) {
             throw new IllegalArgumentException(
                     String.format(
                             Locale.ROOT,

@@ -29,16 +29,26 @@ final class EliminationOrder {
         HELD_BACK
     }
 
-    private record Candidate(int block, int degree, int touched, int stamp) {}
+    /** The least goes first. */
+    private record Candidate(int block, int degree, int tie, int stamp)
+            implements Comparable<Candidate> {
+        @Override
+        public int compareTo(Candidate o) {
+            int c = Integer.compare(degree, o.degree);
+            c = c != 0 ? c : Integer.compare(tie, o.tie);
+            return c != 0 ? c : Integer.compare(block, o.block);
+        }
+    }
 
     private final BlockPattern pattern;
     private final RankRule rule;
+    private final Ties ties;
     private final OpenJoints openJoints;
     private final int[][] adjacent;
     private final int[] stamp;
     private final int[] touched;
     private final boolean[] gone;
-    private final PriorityQueue<Candidate> queue;
+    private final PriorityQueue<Candidate> queue = new PriorityQueue<>();
     private final int[][] original;
     private final int[] bodiesLeft;
     private int[] waiting = new int[16];
@@ -48,11 +58,14 @@ final class EliminationOrder {
 
     private EliminationOrder(BlockPattern pattern, Ties ties, OpenJoints openJoints) {
         this.pattern = pattern;
+        this.ties = ties;
         this.openJoints = openJoints;
         int n = pattern.blocks();
         rule = new RankRule(pattern);
         original = new int[n][];
-        Arrays.setAll(original, pattern::neighbours);
+        for (int b = 0; b < n; b++) {
+            original[b] = pattern.neighbours(b);
+        }
         adjacent = original.clone();
         bodiesLeft = new int[n];
         for (int b = 0; b < n; b++) {
@@ -65,15 +78,6 @@ final class EliminationOrder {
         gone = new boolean[n];
         sequence = new int[n];
         borders = new int[n][];
-        queue =
-                new PriorityQueue<>(
-                        (x, y) -> {
-                            int c = Integer.compare(x.degree, y.degree);
-                            if (c == 0 && ties == Ties.BY_RECENCY) {
-                                c = Integer.compare(y.touched, x.touched);
-                            }
-                            return c != 0 ? c : Integer.compare(x.block, y.block);
-                        });
     }
 
     /** Runs the greedy elimination of all blocks. */
@@ -164,7 +168,8 @@ final class EliminationOrder {
         for (int u : adjacent[block]) {
             degree += pattern.size(u);
         }
-        queue.add(new Candidate(block, degree, touched[block], ++stamp[block]));
+        int tie = ties == Ties.BY_RECENCY ? -touched[block] : 0;
+        queue.add(new Candidate(block, degree, tie, ++stamp[block]));
     }
 
     /** Union of two ascending lists without two given blocks. */

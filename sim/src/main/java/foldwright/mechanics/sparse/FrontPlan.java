@@ -218,7 +218,7 @@ final class FrontPlan {
             }
         }
         childStart[fronts.size()] = all.size();
-        return all.stream().mapToInt(Integer::intValue).toArray();
+        return BlockPattern.numbers(all);
     }
 
     private void listLifts(List<Fronts.Front> fronts) {

@@ -86,24 +86,32 @@ final class Fronts {
                 } else {
                     path.remove(path.size() - 1);
                     place[top] = out.size();
-                    out.add(front(top, below.stream().mapToInt(c -> place[c]).toArray()));
+                    out.add(front(top, place));
                 }
             }
         }
         return out;
     }
 
-    private Front front(int top, int[] places) {
-        int[] own = pivots.get(top).stream().mapToInt(Integer::intValue).toArray();
-        return new Front(own, sortedBorder(top), places);
+    private Front front(int top, int[] place) {
+        int[] places = BlockPattern.numbers(children.get(top));
+        for (int c = 0; c < places.length; c++) {
+            places[c] = place[places[c]];
+        }
+        int[] own = inOrder(BlockPattern.numbers(pivots.get(top)));
+        return new Front(own, inOrder(order.borders()[top].clone()), places);
     }
 
-    private int[] sortedBorder(int top) {
-        return Arrays.stream(order.borders()[top])
-                .boxed()
-                .sorted((x, y) -> Integer.compare(rank[x], rank[y]))
-                .mapToInt(Integer::intValue)
-                .toArray();
+    /** The same blocks in the order of their elimination; sorts in place. */
+    private int[] inOrder(int[] blocks) {
+        for (int i = 0; i < blocks.length; i++) {
+            blocks[i] = rank[blocks[i]];
+        }
+        Arrays.sort(blocks);
+        for (int i = 0; i < blocks.length; i++) {
+            blocks[i] = order.sequence()[blocks[i]];
+        }
+        return blocks;
     }
 
     /** The block of the border that is eliminated first, or -1. */
@@ -139,7 +147,6 @@ final class Fronts {
     private void merge(int child, int block) {
         cycles -= cost(child);
         pivots.get(block).addAll(pivots.get(child));
-        pivots.get(block).sort((x, y) -> Integer.compare(rank[x], rank[y]));
         children.get(block).remove(Integer.valueOf(child));
         children.get(block).addAll(children.get(child));
         pivots.set(child, null);

@@ -44,15 +44,29 @@ final class RankRule {
         jointsOf = new int[n][];
         for (int b = 0; b < n; b++) {
             int[] all = pattern.neighbours(b);
-            bodiesOf[b] = Arrays.stream(all).filter(x -> !pattern.isJoint(x)).toArray();
-            jointsOf[b] = Arrays.stream(all).filter(pattern::isJoint).toArray();
+            int joints = 0;
+            for (int u : all) {
+                joints += pattern.isJoint(u) ? 1 : 0;
+            }
+            bodiesOf[b] = new int[all.length - joints];
+            jointsOf[b] = new int[joints];
+            for (int i = 0, j = 0; i + j < all.length; ) {
+                int u = all[i + j];
+                if (pattern.isJoint(u)) {
+                    jointsOf[b][j++] = u;
+                } else {
+                    bodiesOf[b][i++] = u;
+                }
+            }
         }
         gone = new boolean[n];
         claimedBy = new int[n];
         Arrays.fill(claimedBy, NONE);
         absentBodies = new int[n];
         component = new int[n];
-        Arrays.setAll(component, i -> i);
+        for (int b = 0; b < n; b++) {
+            component[b] = b;
+        }
         open = new int[n];
         unclaiming = new int[n];
         visited = new int[n];
