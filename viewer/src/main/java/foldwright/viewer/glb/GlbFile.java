@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import foldwright.report.draw.Theme;
+import foldwright.viewer.mesh.Mesh;
 import foldwright.viewer.picture.WholeFile;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.Part;
@@ -32,6 +33,9 @@ public final class GlbFile {
     private static final int SHADED = 0;
     private static final int UNLIT = 1;
     private static final int INK = 2;
+
+    /** In how many shapes a cone is given besides its last. */
+    private static final int SHAPES = 8;
 
     private final MachineScene scene;
     private final Motion motion;
@@ -115,7 +119,7 @@ public final class GlbFile {
         times = chunk.samples(at, "SCALAR");
         int count = scene.parts().size();
         Track[] tracks = new Track[count];
-        double[] coil = new double[count];
+        PartMesh.CoilAt[][] coil = new PartMesh.CoilAt[count][at.length];
         for (int i = 0; i < count; i++) {
             tracks[i] = new Track(at.length);
         }
@@ -130,6 +134,9 @@ public final class GlbFile {
             ObjectNode node = nodes.addObject().put("name", part.name()).put("mesh", mesh);
             children.add(nodes.size() - 1);
             tracks[i].write(node, nodes.size() - 1);
+            if (CoilBake.cone(part.mesh())) {
+                weights(nodes.size() - 1, at.length);
+            }
         }
         if (channels.isEmpty()) {
             root.remove("animations");
@@ -140,7 +147,7 @@ public final class GlbFile {
      * Poses the machine at every height and notes where each part is; coils are baked at their last
      * length.
      */
-    private void record(Track[] tracks, double[] coil) {
+    private void record(Track[] tracks, PartMesh.CoilAt[][] coil) {
         Matrix4x3f m = new Matrix4x3f();
         int last = motion.heights.length - 1;
         for (int k = 0; k <= last; k++) {
@@ -149,26 +156,74 @@ public final class GlbFile {
                 Part part = scene.parts().get(i);
                 scene.pose().body[part.body()].mul(part.local(), m);
                 double length = part.channel() < 0 ? 0 : scene.pose().channel[part.channel()];
-                tracks[i].set(k, m, part.mesh().coil() == null ? 1 : length);
-                coil[i] = length;
+                boolean cone = CoilBake.cone(part.mesh());
+                double touch = cone ? scene.pose().channel[part.channel() + 1] : 0;
+                tracks[i].set(k, m, part.mesh().coil() == null || cone ? 1 : length);
+                coil[i][k] = new PartMesh.CoilAt(length, touch);
             }
         }
         for (int i = 0; i < tracks.length; i++) {
-            if (scene.parts().get(i).mesh().coil() != null) {
-                tracks[i].stretchOver(coil[i]);
+            Mesh mesh = scene.parts().get(i).mesh();
+            if (mesh.coil() != null && !CoilBake.cone(mesh)) {
+                tracks[i].stretchOver(coil[i][last].length());
             }
         }
     }
 
-    private int mesh(Part part, double coil, Map<Object, Integer> known) {
+    /** Frames at which a cone is baked besides the last: from the first on, in even steps. */
+    private static int frame(int shape, int frames) {
+        return (int) Math.round((double) shape * (frames - 1) / SHAPES);
+    }
+
+    /** The shapes of a cone fade into one another, each full at its own frame. */
+    private void weights(int node, int frames) {
+        float[] out = new float[frames * SHAPES];
+        for (int k = 0; k < frames; k++) {
+            int from = 0;
+            while (from < SHAPES - 1 && frame(from + 1, frames) <= k) {
+                from++;
+            }
+            int low = frame(from, frames);
+            float share = (float) (k - low) / Math.max(1, frame(from + 1, frames) - low);
+            out[k * SHAPES + from] = 1 - share;
+            if (from + 1 < SHAPES) {
+                out[k * SHAPES + from + 1] = share;
+            }
+        }
+        animate(node, "weights", chunk.samples(out, "SCALAR"));
+    }
+
+    private void animate(int node, String path, int output) {
+        ObjectNode sampler = samplers.addObject();
+        sampler.put("input", times).put("output", output).put("interpolation", "LINEAR");
+        ObjectNode channel = channels.addObject().put("sampler", samplers.size() - 1);
+        channel.putObject("target").put("node", node).put("path", path);
+    }
+
+    /** A cone's coils close one after the other, so it is given in shapes between which to fade. */
+    private void shapes(ObjectNode mesh, ObjectNode faces, PartMesh made, ConeAt cone) {
+        ArrayNode targets = faces.putArray("targets");
+        ArrayNode weights = mesh.putArray("weights");
+        for (int shape = 0; shape < SHAPES; shape++) {
+            PartMesh.CoilAt at = cone.coil[frame(shape, cone.coil.length)];
+            float[] moved = made.moved(cone.part.mesh(), at);
+            targets.addObject().put("POSITION", chunk.vertices(moved, "VEC3"));
+            weights.add(shape == 0 ? 1 : 0);
+        }
+    }
+
+    private record ConeAt(Part part, PartMesh.CoilAt[] coil) {}
+
+    private int mesh(Part part, PartMesh.CoilAt[] coil, Map<Object, Integer> known) {
         float[] load = new float[4];
         motion.look.load(part, load, 0);
-        Object key = Arrays.asList(part.mesh(), coil, load[0], load[1], load[2], load[3]);
+        Object key =
+                Arrays.asList(part.mesh(), Arrays.asList(coil), load[0], load[1], load[2], load[3]);
         Integer found = known.get(key);
         if (found != null) {
             return found;
         }
-        PartMesh made = PartMesh.of(part, load, coil, palette);
+        PartMesh made = PartMesh.of(part, load, coil[coil.length - 1], palette);
         ObjectNode mesh = meshes.addObject().put("name", part.kind().word());
         ArrayNode primitives = mesh.putArray("primitives");
         ObjectNode faces = primitives.addObject();
@@ -178,6 +233,9 @@ public final class GlbFile {
                 .put("POSITION", chunk.vertices(made.positions, "VEC3"))
                 .put("NORMAL", chunk.vertices(unit(made.normals), "VEC3"))
                 .put("COLOR_0", chunk.vertices(made.colours, "VEC4"));
+        if (CoilBake.cone(part.mesh())) {
+            shapes(mesh, faces, made, new ConeAt(part, coil));
+        }
         if (made.creases.length > 0) {
             ObjectNode lines = primitives.addObject().put("mode", LINES).put("material", INK);
             lines.putObject("attributes").put("POSITION", chunk.vertices(made.creases, "VEC3"));
@@ -279,12 +337,7 @@ public final class GlbFile {
                 }
             }
             if (moves) {
-                ObjectNode sampler = samplers.addObject();
-                sampler.put("input", times)
-                        .put("output", chunk.samples(data, type))
-                        .put("interpolation", "LINEAR");
-                ObjectNode channel = channels.addObject().put("sampler", samplers.size() - 1);
-                channel.putObject("target").put("node", index).put("path", name);
+                animate(index, name, chunk.samples(data, type));
             }
         }
     }

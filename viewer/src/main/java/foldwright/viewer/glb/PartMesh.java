@@ -27,6 +27,9 @@ final class PartMesh {
     final int[] indices;
     final float[] creases;
 
+    /** The corner of the triangles that each vertex was made from first. */
+    private final int[] firstCorner;
+
     private PartMesh(List<float[]> corners, float[] creases) {
         Map<FloatBuffer, Integer> known = new LinkedHashMap<>();
         indices = new int[corners.size()];
@@ -36,6 +39,10 @@ final class PartMesh {
             indices[i] = at == null ? known.size() - 1 : at;
         }
         int n = known.size();
+        firstCorner = new int[n];
+        for (int i = indices.length - 1; i >= 0; i--) {
+            firstCorner[indices[i]] = i;
+        }
         positions = new float[3 * n];
         normals = new float[3 * n];
         colours = new float[4 * n];
@@ -55,11 +62,14 @@ final class PartMesh {
      * Builds.
      *
      * @param load as of {@link foldwright.viewer.scene.PartLook#load}
-     * @param length of a coil [m]
+     * @param coil how a coil stands
      */
-    static PartMesh of(Part part, float[] load, double length, Palette palette) {
+    static PartMesh of(Part part, float[] load, CoilAt coil, Palette palette) {
         Mesh mesh = part.mesh();
-        float[] v = mesh.coil() == null ? mesh.vertices() : CoilBake.vertices(mesh, length);
+        float[] v =
+                mesh.coil() == null
+                        ? mesh.vertices()
+                        : CoilBake.vertices(mesh, coil.length(), coil.touch());
         List<float[]> corners = new ArrayList<>();
         int[] index = mesh.indices();
         for (int t = 0; t < index.length; t += 3) {
@@ -79,6 +89,27 @@ final class PartMesh {
             }
         }
         return new PartMesh(corners, mesh.coil() == null ? creases(mesh) : new float[0]);
+    }
+
+    /**
+     * How a coil stands.
+     *
+     * @param length of the spring [m]
+     * @param touch radius of the coil of a cone that just touches [m]
+     */
+    record CoilAt(double length, double touch) {}
+
+    /** Where each vertex of a coil goes when it stands so instead, three numbers each [m]. */
+    float[] moved(Mesh mesh, CoilAt coil) {
+        float[] v = CoilBake.vertices(mesh, coil.length(), coil.touch());
+        float[] out = new float[positions.length];
+        for (int i = 0; i < firstCorner.length; i++) {
+            int at = mesh.indices()[firstCorner[i]] * Mesh.VERTEX_FLOATS;
+            for (int k = 0; k < 3; k++) {
+                out[3 * i + k] = v[at + k] - positions[3 * i + k];
+            }
+        }
+        return out;
     }
 
     /** Whether a part shows its load, so that it is drawn unlit. */

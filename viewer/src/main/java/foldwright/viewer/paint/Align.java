@@ -7,7 +7,8 @@ public enum Align {
     CENTRE(0.5f),
     RIGHT(1);
 
-    final float share;
+    /** Share of the width that lies left of the place. */
+    public final float share;
 
     Align(float share) {
         this.share = share;

@@ -4,6 +4,7 @@ package foldwright.viewer.scene;
 import foldwright.lift.LiftNames;
 import foldwright.machine.Machine;
 import foldwright.machine.drive.BeltReduction;
+import foldwright.machine.drive.HandCrank;
 import foldwright.machine.drive.ScrewLine;
 import foldwright.machine.drive.StepperDrive;
 import foldwright.machine.linkage.OnBase;
@@ -212,11 +213,33 @@ final class DriveParts {
                 .mesh();
     }
 
+    /**
+     * A crank on the end of the shaft, its handle up: arm and grip, as long as the machine file
+     * says.
+     */
+    private static Mesh crank(double radius) {
+        return new Solid()
+                .zone(Zone.STEEL)
+                .at(0, 0, 0)
+                .alongX()
+                .bar(0.009, 0, 0.012, 20)
+                .at(0, 0, 0)
+                .box(0.003, -0.0055, 0, 0.009, 0.0055, radius)
+                .at(0, 0, radius)
+                .alongX()
+                .bar(0.0055, 0.002, 0.010, 16)
+                .zone(Zone.MOTOR)
+                .bar(0.0085, 0.010, 0.050, 20)
+                .mesh();
+    }
+
     private void directMotor(int index, double[] at) {
         double face = motorFace();
         double sign = travelSign(at[0]);
         double start = at[0] + sign * 0.022;
-        motorAt(index, start, at[1], Math.max(at[2], face / 2 + WALL - pin), sign);
+        boolean hand = machine.drive().source() instanceof HandCrank;
+        double z = hand ? at[2] : Math.max(at[2], face / 2 + WALL - pin);
+        motorAt(index, start, at[1], z, sign);
     }
 
     /** A motor whose flange is at x and whose body reaches along x in this sense. */
@@ -229,7 +252,9 @@ final class DriveParts {
         out.add(
                 LiftNames.motor(index),
                 PartKind.MOTOR,
-                motorBody(face, 0.9 * face),
+                machine.drive().source() instanceof HandCrank hand
+                        ? crank(hand.radius())
+                        : motorBody(face, 0.9 * face),
                 out.bodies.of(Bodies.BASE),
                 place);
     }

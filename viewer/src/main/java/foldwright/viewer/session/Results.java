@@ -86,7 +86,17 @@ public record Results(
         return plot.with(new HeightPlot.Beside(words, Series.of(needed), Series.of(margin)));
     }
 
-    /** Where the check that speaks for a question is worst [m]. */
+    /**
+     * Where the check that speaks for a question is worst [m]; empty where it has no height.
+     *
+     * @param flat where what is asked of the folded machine is to be seen [m]
+     */
+    public OptionalDouble worst(Question question, double flat) {
+        OptionalDouble found = worst(question);
+        return found.isEmpty() && question == Question.FIT ? OptionalDouble.of(flat) : found;
+    }
+
+    /** Where the check that speaks for a question is worst [m]; empty where it has no height. */
     public OptionalDouble worst(Question question) {
         return new Answer(question, of(question))
                 .speaker()

@@ -124,9 +124,11 @@ public final class SheetBuilder {
     public Page page(Results results, Choice choice, List<SheetModel.Rule> rules, Words words) {
         Optional<LoadField> field = field(results, choice.overlay());
         StrayView stray =
-                choice.question() == Question.LEAN
-                        ? LeanView.of(scene, machine, results, choice)
-                        : SkewView.of(scene, machine, results, choice);
+                switch (choice.question()) {
+                    case LEAN -> LeanView.of(scene, machine, results, choice);
+                    case FIT -> FitView.of(scene, machine);
+                    default -> SkewView.of(scene, machine, results, choice);
+                };
         PartLook look = look(field, choice);
         Steady same = steady(results, choice.question());
         SheetModel model =

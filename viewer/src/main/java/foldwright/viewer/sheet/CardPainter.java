@@ -264,7 +264,7 @@ final class CardPainter {
     }
 
     /** The large number: the margin, or for an error or a gap the thing itself. */
-    private static String number(Question question, Outcome outcome) {
+    static String number(Question question, Outcome outcome) {
         return switch (question) {
             case LEAN, SKEW -> outcome.required().text();
             case FIT -> spare(outcome).text();
@@ -277,7 +277,7 @@ final class CardPainter {
                 outcome.available().si() - outcome.required().si(), outcome.available().unit());
     }
 
-    private static String where(Question question, Check check) {
+    static String where(Question question, Check check) {
         Outcome outcome = check.outcome();
         String place = outcome.worst().text();
         return switch (question) {

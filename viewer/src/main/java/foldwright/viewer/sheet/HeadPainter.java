@@ -22,11 +22,11 @@ final class HeadPainter {
     void draw(SheetModel model) {
         SheetModel.Head head = model.head();
         double x = at.left(40, 27);
-        double room = at.scaleX() - at.of(40, 27) - x - (head.larger() == 1 ? 0 : at.of(190, 150));
-        Lettering title = pen.title(38, 26);
+        double room = at.scaleX() - at.of(40, 27) - x - largerRoom(head);
+        Lettering title = pen.title(38, at.little ? 20 : 26);
         pen.canvas.text(title, x, at.of(66, 44), pen.fit(title, head.title(), room));
         Lettering drawn = pen.medium(17, 13, pen.palette.ink);
-        double w = pen.canvas.text(drawn, x, at.of(96, 64), pen.fit(drawn, head.drawn(), room));
+        double w = pen.canvas.text(drawn, x, at.of(96, 64), shown(drawn, head.drawn(), room));
         if (head.dashed().isPresent()) {
             Lettering dashed = new Lettering(Face.SANS, drawn.em(), pen.palette.ink2);
             double gap = at.of(45, 27);
@@ -34,7 +34,7 @@ final class HeadPainter {
                 pen.canvas.text(dashed, x + w + gap, at.of(96, 64), head.dashed().get());
             } else {
                 pen.canvas.text(
-                        dashed, x, at.of(120, 82), pen.fit(dashed, head.dashed().get(), room));
+                        dashed, x, at.of(120, 82), shown(dashed, head.dashed().get(), room));
             }
         }
         if (head.larger() != 1) {
@@ -44,6 +44,15 @@ final class HeadPainter {
         if (model.ink().isPresent()) {
             now(model.ink().get());
         }
+    }
+
+    private double largerRoom(SheetModel.Head head) {
+        return head.larger() == 1 ? 0 : at.little ? 64 : at.of(190, 150);
+    }
+
+    /** Where much is left out, rather nothing than words that are cut. */
+    private String shown(Lettering look, String words, double room) {
+        return at.little ? pen.whole(look, words, room) : pen.fit(look, words, room);
     }
 
     /** The box that {@link #legend} keeps to. */
@@ -59,13 +68,22 @@ final class HeadPainter {
 
     /** The factor, large, and its rule from 1 to 1000 in even ratios. */
     private void larger(double factor, String what) {
-        double right = at.scaleX() - at.of(78, 52);
+        double right = at.scaleX() - (at.little ? 20 : at.of(78, 52));
         String words =
                 factor < 10
                         ? String.format(Locale.ROOT, "%.3g×", factor)
                         : Numerals.fixed(factor, 0) + "×";
         pen.canvas.text(
-                pen.strong(38, 26, pen.palette.ink), right, at.of(66, 44), words, Align.RIGHT);
+                pen.strong(38, at.little ? 20 : 26, pen.palette.ink),
+                right,
+                at.of(66, 44),
+                words,
+                Align.RIGHT);
+        if (at.little) {
+            pen.canvas.text(
+                    pen.text(pen.palette.ink2), right, at.of(92, 62), "larger", Align.RIGHT);
+            return;
+        }
         pen.canvas.text(
                 pen.text(pen.palette.ink2),
                 right,
@@ -98,7 +116,7 @@ final class HeadPainter {
         double x = at.scaleX();
         double room = at.plotRight() - x;
         Lettering title = pen.strong(15, 13, pen.palette.ink);
-        pen.canvas.text(title, x, at.of(66, 44), pen.fit(title, "Ink shows " + ink.title(), room));
+        pen.canvas.text(title, x, at.of(66, 44), legendTitle(title, ink, room));
         double w = at.of(240, 190);
         double y = at.of(82, 54);
         double h = at.of(12, 9);
@@ -120,6 +138,18 @@ final class HeadPainter {
                         Math.round(h) + 1);
         pen.canvas.stroke(pen.palette.ink2, pen.line(1));
         ticks(ink, x, y + h, w);
+    }
+
+    private String legendTitle(Lettering look, SheetModel.InkLegend ink, double room) {
+        String words = "Ink shows " + ink.title();
+        if (pen.canvas.width(look, words) <= room || !at.little) {
+            return pen.fit(look, words, room);
+        }
+        // What and its unit; what lies between them is told by the ends of the scale.
+        String[] clauses = ink.title().split(", ");
+        boolean many = clauses.length > 2;
+        String what = many ? clauses[0] + ", " + clauses[clauses.length - 1] : ink.title();
+        return pen.fit(look, "Ink: " + what, room);
     }
 
     /** What is darkest now. */
@@ -145,7 +175,9 @@ final class HeadPainter {
                 where,
                 x,
                 at.of(136, 99),
-                pen.clauses(where, ink.darkest(), at.cardsLeft() - at.of(40, 24) - x));
+                at.little
+                        ? pen.whole(where, ink.darkest(), at.plotRight() - x)
+                        : pen.clauses(where, ink.darkest(), at.cardsLeft() - at.of(40, 24) - x));
     }
 
     private void ticks(SheetModel.InkLegend ink, double x, double y, double w) {

@@ -36,14 +36,17 @@ final class HeightPainter {
         heights = table.heights();
         HeightPlot curve = next.plot().orElse(null);
         scale = new ScalePainter(pen, heights, travel, curve);
-        if (curve == null) {
+        if (curve != null) {
+            kept.draw(
+                    Kept.Area.RIBBON, scale.ribbonBox(), scale, ScalePainter::shows, scale::ribbon);
+        }
+        if (curve == null || !at.plots()) {
             plot = null;
             return;
         }
         if (plot == null || !plot.fits(curve, second(next), heights)) {
             plot = new PlotPainter(pen, heights, curve, second(next));
         }
-        kept.draw(Kept.Area.RIBBON, scale.ribbonBox(), scale, ScalePainter::shows, scale::ribbon);
         kept.draw(Kept.Area.PLOT, plotBox(), plot, (a, b) -> a == b, plot::draw);
     }
 
@@ -83,8 +86,11 @@ final class HeightPainter {
             return;
         }
         Lettering look = pen.italic(pen.palette.ink2);
+        String factor = Numerals.fixed(table.stretch(), 1) + "×";
         String words =
-                "heights drawn " + Numerals.fixed(table.stretch(), 1) + "× taller than the machine";
+                at.plots()
+                        ? "heights drawn " + factor + " taller than the machine"
+                        : "heights drawn " + factor + " taller";
         double x = at.scaleX();
         double y = heights.from() + at.of(50, 38);
         pen.canvas.text(look, x, y, pen.fit(look, words, at.plotRight() + at.of(30, 20) - x));
@@ -96,13 +102,15 @@ final class HeightPainter {
         hits.add(
                 Hits.Kind.SCALE, 0, at.scaleX() - at.of(50, 36), top, at.of(130, 90), bottom - top);
         double tab = heights.at(travel.height());
-        hits.add(
-                Hits.Kind.PLOT,
-                0,
-                at.plotLeft(),
-                top,
-                at.plotRight() - at.plotLeft(),
-                bottom - top);
+        if (at.plots()) {
+            hits.add(
+                    Hits.Kind.PLOT,
+                    0,
+                    at.plotLeft(),
+                    top,
+                    at.plotRight() - at.plotLeft(),
+                    bottom - top);
+        }
         hits.add(
                 Hits.Kind.TAB,
                 0,

@@ -6,6 +6,10 @@ package foldwright.viewer.sheet;
  * and a denser one made at 1280 x 720 for pictures less than 1600 px wide. Each place is given in
  * both: {@code of(large, small)}. Cards and scale keep their distance from the right edge, rules
  * from the bottom; the table takes what is left.
+ *
+ * <p>Letters below {@link #LEAST_TYPE} cannot be read, so on sheets too small for the denser
+ * drawing nothing shrinks: things are left out. Machine, height scale, legend and the answer to the
+ * open question stay; the plot goes where it has no room, the other questions and the rules always.
  */
 public final class Layout {
     /** Smallest text [px]. */
@@ -14,6 +18,9 @@ public final class Layout {
     public final int width;
     public final int height;
     public final boolean small;
+
+    /** Whether most is left out. */
+    public final boolean little;
 
     /** Pixels a unit of the drawing in use. */
     public final double unit;
@@ -34,11 +41,11 @@ public final class Layout {
         this.width = width;
         this.height = height;
         this.textScale = textScale;
-        small = width < 1600;
-        unit =
-                small
-                        ? Math.min(width / 1280.0, height / 720.0)
-                        : Math.min(width / 1920.0, height / 1080.0);
+        double large = Math.min(width / 1920.0, height / 1080.0);
+        double dense = Math.min(width / 1280.0, height / 720.0);
+        small = width < 1600 || large < 0.8;
+        little = small && dense < 0.95;
+        unit = little ? 1 : small ? dense : large;
         u = small ? unit * 2 / 3 : unit;
         extraX = width - unit * (small ? 1280 : 1920);
         extraY = height - unit * (small ? 720 : 1080);
@@ -76,18 +83,24 @@ public final class Layout {
 
     // ---- the zones
 
-    /** The upright axis of the height scale. */
-    public double scaleX() {
-        return right(1064, 709);
+    /** Whether there is room for plots beside the height scale. */
+    public boolean plots() {
+        return !little || width >= 800 && height >= 440;
     }
 
+    /** The upright axis of the height scale. */
+    public double scaleX() {
+        return little ? width - (plots() ? 265 : 204) : right(1064, 709);
+    }
+
+    /** Upper end of the height scale. */
     public double scaleTop() {
-        return of(317, 211);
+        return little ? (plots() ? 186 : 132) : of(317, 211);
     }
 
     /** Lowest place of the flat end of the scale. */
     public double scaleFlat() {
-        return bottom(747, 497);
+        return little ? rulesTop() - (plots() ? 58 : 44) : bottom(747, 497);
     }
 
     /** Pixels of ribbon for a margin of one. */
@@ -96,16 +109,16 @@ public final class Layout {
     }
 
     public double plotLeft() {
-        return right(1212, 804);
+        return little ? scaleX() + 95 : right(1212, 804);
     }
 
     public double plotRight() {
-        return right(1444, 960);
+        return little ? width - 14 : right(1444, 960);
     }
 
     /** Lowest place a drawn point with its label may take on the table. */
     public double tableBottom() {
-        return bottom(905, 604);
+        return little ? rulesTop() - 8 : bottom(905, 604);
     }
 
     public double tableTop() {
@@ -113,22 +126,22 @@ public final class Layout {
     }
 
     public double tableLeft() {
-        return of(46, 30);
+        return little ? 20 : of(46, 30);
     }
 
     public double tableRight() {
-        return right(1000, 652);
+        return little ? scaleX() - 57 : right(1000, 652);
     }
 
     public double rulesTop() {
-        return bottom(921, 614);
+        return little ? height - 58 : bottom(921, 614);
     }
 
     public double cardsLeft() {
-        return right(1500, 1000);
+        return little ? width + 10 : right(1500, 1000);
     }
 
     public double cardsRight() {
-        return right(1880, 1253);
+        return little ? width - 14 : right(1880, 1253);
     }
 }

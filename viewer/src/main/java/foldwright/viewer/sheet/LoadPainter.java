@@ -15,6 +15,9 @@ final class LoadPainter {
     /** Where words may stand below a point, in the order they are tried. */
     private static final double[] AWAY = {-1, 1, -2.4};
 
+    /** Lines down from beside a needle, in the order they are tried. */
+    private static final double[] LINES = {0, 1, -1, -2};
+
     private final Pen pen;
     private final Layout at;
     private final Lettering look;
@@ -42,6 +45,9 @@ final class LoadPainter {
      */
     void needles(List<Force> forces, double strongest, double keyY) {
         double perNewton = at.of(140, 92) / strongest;
+        if (!forces.isEmpty()) {
+            key(perNewton, strongest, keyY);
+        }
         for (Force f : forces) {
             double hx = view.x(f.at().x(), f.at().y(), f.at().z());
             double hy = view.y(f.at().x(), f.at().y(), f.at().z());
@@ -55,9 +61,6 @@ final class LoadPainter {
             double sense = f.newtons() < 0 ? -1 : 1;
             double length = Math.max(at.of(16, 12), Math.abs(f.newtons()) * perNewton);
             needle(hx, hy, new double[] {sense * dx / d, sense * dy / d}, length, f.words());
-        }
-        if (!forces.isEmpty()) {
-            key(perNewton, strongest, keyY);
         }
     }
 
@@ -123,7 +126,20 @@ final class LoadPainter {
         boolean upright = Math.abs(dy) > Math.abs(dx);
         double lx = upright ? Math.max(tx, hx) + at.of(12, 9) : (tx + hx) / 2;
         double ly = upright ? ty + at.of(20, 16) : Math.max(ty, hy) + at.of(24, 19);
-        pen.canvas.text(look, lx, ly, words, upright ? Align.LEFT : Align.CENTRE);
+        beside(lx, ly, words, upright ? Align.LEFT : Align.CENTRE);
+    }
+
+    /** Words of a needle, a line or two away where others stand; else its length alone tells. */
+    private void beside(double x, double y, String words, Align align) {
+        double w = pen.canvas.width(look, words);
+        for (double lines : LINES) {
+            double there = y + lines * 1.25 * look.em();
+            double left = x - align.share * w;
+            if (pen.canvas.free(left, there - look.em(), w, 1.25 * look.em())) {
+                pen.canvas.text(look, x, there, words, align);
+                return;
+            }
+        }
     }
 
     private void ring(double x, double y) {

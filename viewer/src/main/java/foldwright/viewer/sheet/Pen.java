@@ -121,6 +121,12 @@ final class Pen {
         return fit(look, kept, room);
     }
 
+    /** Whole clauses that fit; nothing where even the first is too long. */
+    String whole(Lettering look, String text, double room) {
+        String kept = clauses(look, text, room);
+        return canvas.width(look, kept) <= room && text.startsWith(kept) ? kept : "";
+    }
+
     /** The text, cut to fit. */
     String fit(Lettering look, String text, double room) {
         return canvas.fonts().fit(look.typeface(), look.em(), text, (float) room);

@@ -68,7 +68,7 @@ final class RulePainter {
                 pen.strong(15, 13, pen.palette.ink),
                 x,
                 top + at.of(31, 21),
-                rest + " more numbers");
+                rest + (rest == 1 ? " more number" : " more numbers"));
         Lettering look = pen.text(pen.palette.ink2);
         double y = top + at.of(60, 41);
         for (int i = shown; i < Math.min(rules.size(), shown + 3); i++) {

@@ -159,8 +159,12 @@ final class ScalePainter {
     private void titles(double top, double step) {
         double x = at.scaleX();
         Lettering title = pen.strong(15, 13, pen.palette.ink);
-        pen.canvas.text(title, x, top - at.of(64, 57), "margin at");
-        pen.canvas.text(title, x, top - at.of(46, 42), "every height");
+        if (at.plots()) {
+            pen.canvas.text(title, x, top - at.of(64, 57), "margin at");
+            pen.canvas.text(title, x, top - at.of(46, 42), "every height");
+        } else {
+            pen.canvas.text(title, x + CUT * step + 22, top - 12, "margin");
+        }
         Lettering look = pen.tick(pen.palette.ink2);
         double y = top - at.of(18, 12);
         for (int m = 1; m <= CUT; m += 2) {

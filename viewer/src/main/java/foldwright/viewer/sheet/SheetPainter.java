@@ -118,8 +118,10 @@ public final class SheetPainter implements AutoCloseable {
             heights = new HeightPainter(pen, kept, hits);
         }
         kept.begin(sheet, canvas, pen, hits, clear);
-        cards(pen, model);
-        rules(pen, model);
+        if (!layout.little) {
+            cards(pen, model);
+            rules(pen, model);
+        }
         HeadPainter head = new HeadPainter(pen, hits);
         if (model.ink().isPresent()) {
             SheetModel.InkLegend ink = model.ink().get();
@@ -150,7 +152,9 @@ public final class SheetPainter implements AutoCloseable {
         } else {
             heights.draw(table);
         }
-        if (run.isPresent()) {
+        if (layout.little) {
+            new AnswerPainter(pen).draw(model);
+        } else if (run.isPresent()) {
             new ClockPainter(pen, hits).draw(run.get().clock());
         }
     }

@@ -154,7 +154,7 @@ final class StrayPainter {
             pen.canvas.upright(px, bottom, bottom + at.of(6, 4), pen.palette.ink2, pen.line(1));
             String words = tick == 0 ? "0" : Numerals.fixed(tick, mm.decimals(most));
             double w = pen.canvas.width(look, words);
-            boolean narrow = x.to() - x.from() < 3.5 * w;
+            boolean narrow = x.to() - x.from() < 4.5 * w;
             if (px - w / 2 > end + 4 && !(narrow && tick < 0)) {
                 pen.canvas.text(look, px, bottom + at.of(22, 18), words, Align.CENTRE);
                 end = px + w / 2;

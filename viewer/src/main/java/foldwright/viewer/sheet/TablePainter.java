@@ -49,11 +49,14 @@ final class TablePainter {
         pen.canvas.path().dashes(xs, ys, 2, 14, 4, 2, 4);
         pen.canvas.stroke(pen.palette.ink3, pen.line(1.1));
         pen.canvas.upright(from, y - at.of(4, 3), y + at.of(4, 3), pen.palette.ink3, pen.line(1.1));
-        pen.canvas.text(
-                pen.italic(pen.palette.ink2),
-                from + at.of(3, 2),
-                y - at.of(9, 7),
-                "deck pins at the top of the travel");
+        Lettering look = pen.italic(pen.palette.ink2);
+        String words = "deck pins at the top of the travel";
+        double x = from + at.of(3, 2);
+        double foot = y - at.of(9, 7);
+        double w = pen.canvas.width(look, words);
+        if (pen.canvas.free(x, foot - look.em(), w, 1.2 * look.em())) {
+            pen.canvas.text(look, x, foot, words);
+        }
     }
 
     /** The ideal bridge as a dashed outline, and how far the real one is off, in words. */

@@ -38,7 +38,8 @@ final class WayPainter {
 
     /** The scale of a path of this length [m] on a layout. */
     static Scale scale(Layout at, double length) {
-        return new Scale(0, length, at.bottom(800, 520), at.of(234, 166));
+        double low = at.little ? at.scaleFlat() : at.bottom(800, 520);
+        return new Scale(0, length, low, at.plots() ? at.of(234, 166) : at.scaleTop());
     }
 
     void draw(SheetPainter.Scene scene) {
@@ -46,25 +47,39 @@ final class WayPainter {
         track.draw(way.corners());
         ribbon();
         axis();
-        StrayPainter stray = new StrayPainter(pen, way.stray(), scale);
-        stray.draw();
+        StrayPainter stray = at.plots() ? new StrayPainter(pen, way.stray(), scale) : null;
+        if (stray != null) {
+            stray.draw();
+        }
         new MarkPainter(pen).draw(run, scale);
         double[] tool = track.tool();
         double left = at.scaleX() - at.of(112, 84);
         pen.canvas.path().moveTo(tool[0], tool[1]);
         double bend = Math.max(tool[0], left - at.of(70, 46));
-        pen.canvas.lineTo(bend, tabY).lineTo(stray.end(), tabY);
+        pen.canvas.lineTo(bend, tabY).lineTo(stray == null ? at.scaleX() : stray.end(), tabY);
         pen.canvas.strokeRound(pen.palette.pine, pen.line(1.6));
         track.mark(tool);
-        stray.now(tabY);
-        Lettering note = pen.italic(pen.palette.ink2);
-        double y = at.bottom(898, 606);
-        for (String line : way.notes()) {
-            pen.canvas.text(note, at.scaleX() - at.of(130, 98), y, line, Align.RIGHT);
-            y -= 1.3 * note.em();
+        if (stray != null) {
+            stray.now(tabY);
         }
+        notes();
         tab.draw(Numerals.fixed(way.now(), 3) + "\u00a0m", clock());
         grips();
+    }
+
+    /** Beside the foot of the scale. */
+    private void notes() {
+        Lettering note = pen.italic(pen.palette.ink2);
+        double right = at.scaleX() - at.of(130, 98);
+        double y = at.little ? at.tableBottom() - 2 : at.bottom(898, 606);
+        for (String line : way.notes()) {
+            double w = pen.canvas.width(note, line);
+            boolean room = w <= right - at.tableLeft();
+            if (room && pen.canvas.free(right - w, y - note.em(), w, 1.3 * note.em())) {
+                pen.canvas.text(note, right, y, line, Align.RIGHT);
+                y -= 1.3 * note.em();
+            }
+        }
     }
 
     /** The time alone; the whole stands below. */
@@ -134,8 +149,12 @@ final class WayPainter {
     private void ribbon() {
         Lettering title = pen.strong(15, 13, pen.palette.ink);
         double top = scale.to();
-        pen.canvas.text(title, at.scaleX(), top - at.of(64, 43), "margin all");
-        pen.canvas.text(title, at.scaleX(), top - at.of(46, 28), "along the way");
+        if (at.plots()) {
+            pen.canvas.text(title, at.scaleX(), top - at.of(64, 43), "margin all");
+            pen.canvas.text(title, at.scaleX(), top - at.of(46, 28), "along the way");
+        } else {
+            pen.canvas.text(title, place(CUT) + 22, top - 10, "margin");
+        }
         double[] found = way.stray().margin();
         if (Double.isNaN(found[0])) {
             pen.canvas.text(

@@ -62,7 +62,10 @@ public final class Films {
         double height =
                 reel.height(
                         wish.height()
-                                .in(shape.flat(), shape.top(), results.worst(wish.question())));
+                                .in(
+                                        shape.flat(),
+                                        shape.top(),
+                                        results.worst(wish.question(), shape.flat())));
         double speed = length / (SECONDS * (1 - 2 * REST));
         SheetBuilder.Page page =
                 subject.builder(studio.scene())

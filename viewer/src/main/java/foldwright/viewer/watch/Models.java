@@ -32,7 +32,12 @@ public final class Models {
         for (int i = 0; i < SAMPLES; i++) {
             heights[i] = course.height(course.duration() * i / (SAMPLES - 1));
         }
-        double height = wish.height().in(shape.flat(), shape.top(), results.worst(wish.question()));
+        double height =
+                wish.height()
+                        .in(
+                                shape.flat(),
+                                shape.top(),
+                                results.worst(wish.question(), shape.flat()));
         SheetBuilder.Choice choice = SheetBuilder.Choice.of(wish.question(), height);
         GlbFile.write(
                 scene,

@@ -6,8 +6,20 @@ import picocli.CommandLine.TypeConversionException;
 
 /** Width and height of a picture [px], written {@code 1920x1080}. */
 public record PictureSize(int width, int height) {
-    private static final int LEAST = 640;
+    private static final int LEAST_WIDTH = 640;
+
+    /**
+     * Letters do not shrink below what can be read, so smaller pictures would hold only letters.
+     */
+    private static final int LEAST_HEIGHT = 360;
+
     private static final int MOST = 8192;
+
+    /** Half as wide and high, as far as sheets can be that small. */
+    PictureSize half() {
+        return new PictureSize(
+                Math.max(LEAST_WIDTH, width / 2), Math.max(LEAST_HEIGHT, height / 2));
+    }
 
     @Override
     public String toString() {
@@ -22,7 +34,11 @@ public record PictureSize(int width, int height) {
             try {
                 int w = Integer.parseInt(parts[0].strip());
                 int h = Integer.parseInt(parts[parts.length - 1].strip());
-                if (parts.length == 2 && w >= LEAST && h >= LEAST / 2 && w <= MOST && h <= MOST) {
+                if (parts.length == 2
+                        && w >= LEAST_WIDTH
+                        && h >= LEAST_HEIGHT
+                        && w <= MOST
+                        && h <= MOST) {
                     return new PictureSize(w, h);
                 }
             } catch (NumberFormatException e) {
@@ -35,7 +51,7 @@ public record PictureSize(int width, int height) {
             return new TypeConversionException(
                     "found \""
                             + text
-                            + "\", allowed: width x height in pixels from 640x320 to 8192x8192, e.g. 1920x1080");
+                            + "\", allowed: width x height in pixels from 640x360 to 8192x8192, e.g. 1920x1080");
         }
     }
 }

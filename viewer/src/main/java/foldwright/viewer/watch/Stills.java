@@ -73,7 +73,8 @@ public final class Stills {
             subject.stand(studio, new MachineScene(subject.machine().machine()).on(wish.ground));
             Stills stills = new Stills(studio, wish, subject);
             // A rehearsal on few pixels: the driver builds its shaders while answers are computed.
-            studio.size(wish.size.width() / 2, wish.size.height() / 2, 1);
+            PictureSize few = wish.size.half();
+            studio.size(few.width(), few.height(), 1);
             stills.draw(Results.NONE, rules(subject, List.of()), Optional.empty());
             studio.size(wish.size.width(), wish.size.height(), 1);
             List<SheetModel.Rule> rules = rules(subject, ahead.hills());
@@ -131,7 +132,9 @@ public final class Stills {
 
     private double height(Results results) {
         var shape = studio.scene().shape();
-        double chosen = wish.height.in(shape.flat(), shape.top(), results.worst(wish.question));
+        double chosen =
+                wish.height.in(
+                        shape.flat(), shape.top(), results.worst(wish.question, shape.flat()));
         return subject.reel().map(r -> r.height(chosen)).orElse(chosen);
     }
 
