@@ -37,6 +37,22 @@ final class ProofCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec;
 
+    /** Width of a page from which a value takes one line. */
+    private static final int BESIDE = 120;
+
+    private static final List<String> NUMBERS =
+            List.of("", "computed", "published", "unit", "off by", "allowed", "source");
+
+    private static final List<Table.Side> NUMBER_SIDES =
+            List.of(
+                    Table.Side.LEFT,
+                    Table.Side.RIGHT,
+                    Table.Side.RIGHT,
+                    Table.Side.LEFT,
+                    Table.Side.RIGHT,
+                    Table.Side.RIGHT,
+                    Table.Side.RIGHT);
+
     @Override
     public Integer call() throws IOException {
         Progress progress = new Progress(spec.commandLine().getErr());
@@ -84,44 +100,58 @@ final class ProofCommand implements Callable<Integer> {
     }
 
     private static String table(List<ProofValue> values) {
-        Table table =
-                new Table(
-                        List.of(
-                                "",
-                                "value",
-                                "computed",
-                                "published",
-                                "unit",
-                                "off by",
-                                "allowed",
-                                "source"),
-                        List.of(
-                                Table.Side.LEFT,
-                                Table.Side.LEFT,
-                                Table.Side.RIGHT,
-                                Table.Side.RIGHT,
-                                Table.Side.LEFT,
-                                Table.Side.RIGHT,
-                                Table.Side.RIGHT,
-                                Table.Side.RIGHT));
         List<String> sources = values.stream().map(ProofValue::source).distinct().toList();
-        for (ProofValue v : values) {
-            table.row(
-                    v.pass() ? "met" : "MISSED",
-                    v.id(),
-                    number(v.computed()),
-                    number(v.published()),
-                    v.unit().equals("1") ? "" : v.unit(),
-                    size(v, v.deviation()),
-                    size(v, v.tolerance()),
-                    mark(sources, v.source()));
-        }
         Prose page = Prose.forTerminal();
-        StringBuilder text = new StringBuilder(table.text(page));
+        StringBuilder text = new StringBuilder();
+        if (page.width() < BESIDE) {
+            below(values, sources, page, text);
+        } else {
+            text.append(beside(values, sources).text(page));
+        }
         for (String source : sources) {
             text.append(page.of(mark(sources, source) + " ", source)).append('\n');
         }
         return text.toString();
+    }
+
+    /** One line a value, its name first. */
+    private static Table beside(List<ProofValue> values, List<String> sources) {
+        List<String> heads = new ArrayList<>(NUMBERS);
+        List<Table.Side> sides = new ArrayList<>(NUMBER_SIDES);
+        heads.add(1, "value");
+        sides.add(1, Table.Side.LEFT);
+        Table table = new Table(heads, sides);
+        for (ProofValue v : values) {
+            List<String> cells = numbers(v, sources);
+            cells.add(1, v.id());
+            table.row(cells.toArray(String[]::new));
+        }
+        return table;
+    }
+
+    /** Two lines a value, for a narrow page: the name, and below it the numbers. */
+    private static void below(
+            List<ProofValue> values, List<String> sources, Prose page, StringBuilder text) {
+        Table table = new Table(NUMBERS, NUMBER_SIDES);
+        values.forEach(v -> table.row(numbers(v, sources).toArray(String[]::new)));
+        List<String> lines = table.text().lines().toList();
+        text.append(lines.get(0)).append('\n');
+        for (int i = 0; i < values.size(); i++) {
+            text.append(page.of("", values.get(i).id())).append('\n');
+            text.append(lines.get(i + 1)).append('\n');
+        }
+    }
+
+    private static List<String> numbers(ProofValue v, List<String> sources) {
+        return new ArrayList<>(
+                List.of(
+                        v.pass() ? "met" : "MISSED",
+                        number(v.computed()),
+                        number(v.published()),
+                        v.unit().equals("1") ? "" : v.unit(),
+                        size(v, v.deviation()),
+                        size(v, v.tolerance()),
+                        mark(sources, v.source())));
     }
 
     /** Each source is written out once, below the values that have its number. */
