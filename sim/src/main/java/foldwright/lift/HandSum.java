@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.lift;
 
+import foldwright.quantity.Dimension;
+import foldwright.quantity.Printed;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -43,14 +45,14 @@ public record HandSum(
         return filledIn + " = " + shown;
     }
 
-    /** A number to four significant digits, never in powers of ten, point as decimal sign. */
+    /** A number to four significant digits, never in powers of ten, printed like all others. */
     static String number(double value) {
         if (Double.isNaN(value) || Double.isInfinite(value)) {
             return Double.isNaN(value) ? "undefined" : value > 0 ? "infinite" : "-infinite";
         }
         BigDecimal rounded =
                 new BigDecimal(value).round(new MathContext(4, RoundingMode.HALF_EVEN));
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return Printed.given(Dimension.RATIO, rounded.doubleValue());
     }
 
     static String mm(double metres) {

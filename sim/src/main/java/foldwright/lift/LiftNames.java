@@ -5,7 +5,7 @@ package foldwright.lift;
  * The names parts of a lift carry in results, pictures and messages.
  *
  * <p>Sides are called "front" and "back" as in the machine file; stages count from the bottom, from
- * 1; levels of pins from 0 at the base to n at the deck.
+ * 1; pins above the feet too, from 1 at the base to n + 1 at the deck.
  */
 public final class LiftNames {
     private LiftNames() {}
@@ -51,12 +51,12 @@ public final class LiftNames {
 
     /** Pin above the fixed feet; level 0 is the base pin, level n the deck pin. */
     public static String fixedPin(Side side, int level) {
-        return side.label + " fixed-side pin " + level;
+        return side.label + " fixed-side pin " + (level + 1);
     }
 
     /** Pin above the sliding feet; level 0 is the foot pin, level n the deck's. */
     public static String slidingPin(Side side, int level) {
-        return side.label + " sliding-side pin " + level;
+        return side.label + " sliding-side pin " + (level + 1);
     }
 
     /** The block that slides on the base. */

@@ -104,7 +104,7 @@ class HandSumsTest {
             assertThat(HandLinkage.lockHeight(.3, .004).worked())
                     .isEqualTo("4 × 0.3 × 4 mm = 4.8 mm");
             assertThat(new HandLinkage(2, .19, Math.toRadians(5.13)).footForce(50, 9, 0).worked())
-                    .isEqualTo("2 × (50 N + 9 N/2)/tan 5.13° = 1214 N");
+                    .isEqualTo("2 × (50 N + 9 N/2)/tan 5.13° = 1\u202f214 N");
         } finally {
             Locale.setDefault(before);
         }

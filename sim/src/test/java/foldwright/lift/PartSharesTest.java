@@ -42,7 +42,7 @@ class PartSharesTest {
         Split centre = found.pin("front centre pin 1").orElseThrow();
         near(of(centre, Cause.DECK), side / Math.tan(angle), centre.total());
         near(of(centre, Cause.ARMS), w / Math.tan(angle), centre.total());
-        Split top = found.pin("back fixed-side pin 1").orElseThrow();
+        Split top = found.pin("back fixed-side pin 2").orElseThrow();
         near(of(top, Cause.DECK), side / 2, top.total());
         near(of(top, Cause.ARMS), 0, top.total());
         Split arm = found.arm("front arm 1 rising").orElseThrow();
@@ -59,7 +59,7 @@ class PartSharesTest {
         Sketch sketch = light(1, angle, .7);
         double side = sketch.deckMass * G / 2;
         double w = sketch.armMass * G;
-        Split foot = solve(sketch, angle).pin("front sliding-side pin 0").orElseThrow();
+        Split foot = solve(sketch, angle).pin("front sliding-side pin 1").orElseThrow();
         double across = 1 / Math.tan(angle);
         double whole = Math.hypot((side + w) * across, .7 * side + w);
         near(foot.total(), whole, whole);

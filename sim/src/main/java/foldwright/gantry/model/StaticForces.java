@@ -1,11 +1,33 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.gantry.model;
 
+import java.util.List;
+
 /**
  * What is left over of forces at a place under a steady load, from the kernel's own forces; inertia
  * enters as forces against the acceleration (d'Alembert).
+ *
+ * <p>Two sets of coordinates, in one order, then the angles of the free axles in the order in which
+ * they are given [rad]:
+ *
+ * <ul>
+ *   <li>{@code q}: where bodies stand. Bridge x across the rails [m], y along them [m], yaw [rad];
+ *       carriage x [m], y [m], yaw [rad], all of centres of mass in the frame of the gantry.
+ *   <li>{@code z}: the same for the bridge, but the carriage as seen on it: way along the bridge,
+ *       way across it (0 where its guide wants it) and twist against it.
+ * </ul>
  */
 final class StaticForces {
+    /** What each coordinate moves, in this order; free axles follow. */
+    static final List<String> NAMES =
+            List.of(
+                    "bridge across the rails",
+                    "bridge along the rails",
+                    "bridge yaw",
+                    "carriage along the bridge",
+                    "carriage across the bridge",
+                    "carriage yaw");
+
     private final GantryKernel k;
     private final int[] freeAxles;
     private final int size;
@@ -16,14 +38,14 @@ final class StaticForces {
         k = kernel;
         this.freeAxles = freeAxles;
         this.tether = tether;
-        size = 6 + freeAxles.length;
+        size = NAMES.size() + freeAxles.length;
     }
 
     void load(Load newLoad) {
         load = newLoad;
     }
 
-    /** Coordinates where the kernel stands: bridge, carriage, free axles. */
+    /** Where the kernel stands, as q. */
     double[] read() {
         double[] q = new double[size];
         q[0] = k.bridge.x;
@@ -38,7 +60,7 @@ final class StaticForces {
         return q;
     }
 
-    /** Leaves the kernel at a place and gives the forces over its coordinates [N, N m]. */
+    /** Leaves the kernel at q and gives the force along each of its coordinates [N, N m]. */
     double[] at(double[] q) {
         k.bridge.stand(q[0], q[1], q[2]);
         k.carriage.stand(q[3], q[4], q[5]);
@@ -68,8 +90,8 @@ final class StaticForces {
     }
 
     /**
-     * Bridge place and yaw, then the carriage on the bridge: along s, across c, twist. In these, a
-     * bridge that swings within its play takes the carriage along, and the problem stays convex.
+     * z of a q. In z a bridge that swings within its play takes the carriage along, and the problem
+     * stays convex.
      */
     double[] relative(double[] q) {
         double[] z = q.clone();
@@ -79,6 +101,10 @@ final class StaticForces {
         return z;
     }
 
+    /**
+     * Leaves the kernel at z and gives the force along each of its coordinates, what holds guides
+     * in the middle of their play counted [N, N m].
+     */
     double[] inRelative(double[] z) {
         double[] q = z.clone();
         q[5] = z[2] + z[5];

@@ -185,16 +185,11 @@ public final class Statics {
         for (int d = 1; d < size; d++) {
             worst = Math.abs(f[d]) > Math.abs(f[worst]) ? d : worst;
         }
-        String[] names = {
-            "bridge across the rails",
-            "bridge along the rails",
-            "bridge yaw",
-            "carriage along the bridge",
-            "carriage across the bridge",
-            "carriage yaw"
-        };
+        int bodies = StaticForces.NAMES.size();
         String name =
-                worst < 6 ? names[worst] : kernel.system.axleNames().get(freeAxles[worst - 6]);
+                worst < bodies
+                        ? StaticForces.NAMES.get(worst)
+                        : kernel.system.axleNames().get(freeAxles[worst - bodies]);
         return new GantryTrouble(
                 String.format(
                         Locale.ROOT,
