@@ -58,14 +58,12 @@ public final class Calculator implements AutoCloseable {
         return number;
     }
 
-    /**
-     * From now until {@link #goOn} only quick results are made: the drawing needs the processors.
-     */
+    /** From now until {@link #goOn} nothing is computed: the drawing needs the processors. */
     public void hold() {
         shown = new CountDownLatch(1);
     }
 
-    /** Everything is computed again. */
+    /** Requests are worked on again, the latest first. */
     public void goOn() {
         shown.countDown();
     }
@@ -76,7 +74,7 @@ public final class Calculator implements AutoCloseable {
     }
 
     private void run() {
-        for (Request request = next.await(); request != null; request = next.await()) {
+        for (Request request = taken(); request != null; request = taken()) {
             try {
                 work(request);
             } catch (RuntimeException e) {
@@ -93,12 +91,17 @@ public final class Calculator implements AutoCloseable {
         }
     }
 
+    /** The latest request, once there is one and the hold has ended; null when closed. */
+    private Request taken() {
+        awaitPicture();
+        return next.await();
+    }
+
     private void work(Request request) {
         give(request, engine.quick(request.machine), List.of());
         if (request.depth == Depth.QUICK || next.newer()) {
             return;
         }
-        awaitPicture();
         ForceCurve curve = engine.curve(request.machine);
         Results whole = engine.whole(request.machine, curve, words -> {});
         give(request, whole, List.of());
@@ -134,5 +137,6 @@ public final class Calculator implements AutoCloseable {
     @Override
     public void close() {
         next.close();
+        goOn();
     }
 }

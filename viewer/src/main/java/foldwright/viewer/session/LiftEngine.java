@@ -43,7 +43,11 @@ public final class LiftEngine implements Engine {
 
     private Results motor(Machine machine, ForceCurve curve) {
         return from(
-                machine, curve, List.of(Assess.motor(machine, curve)), "working", Optional.empty());
+                machine,
+                curve,
+                List.of(Assess.motor(machine, curve)),
+                Results.WORKING,
+                Optional.empty());
     }
 
     private Results from(

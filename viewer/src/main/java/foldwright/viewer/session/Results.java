@@ -30,9 +30,12 @@ public record Results(
         String waiting,
         Optional<HoldResult> hold,
         Optional<GantryLoads> gantry) {
+    /** Said where an answer will stand once it is there. */
+    static final String WORKING = "being worked out";
+
     /** Nothing yet. */
     public static final Results NONE =
-            new Results(Optional.empty(), Optional.empty(), List.of(), "not computed yet");
+            new Results(Optional.empty(), Optional.empty(), List.of(), WORKING);
 
     public Results {
         checks = List.copyOf(checks);

@@ -153,8 +153,9 @@ public final class SheetBuilder {
     private SheetPainter.Marks marks(
             Results results, Choice choice, Optional<LoadField> field, StrayView stray) {
         Optional<LoadField> screws = own(results, Overlay.SCREW_FORCE);
-        List<SheetPainter.Force> forces =
-                choice.forces() == Forces.SHOWN ? marks.forces(screws, choice.height()) : List.of();
+        // Before the curve is known there is no scale on which arrows would keep their length.
+        boolean shown = choice.forces() == Forces.SHOWN && results.curve().isPresent();
+        List<SheetPainter.Force> forces = shown ? marks.forces(screws, choice.height()) : List.of();
         boolean labelled =
                 field.isPresent()
                         && (field.get().overlay() != Overlay.SCREW_FORCE || forces.isEmpty());

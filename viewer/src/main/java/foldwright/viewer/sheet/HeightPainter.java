@@ -65,6 +65,10 @@ final class HeightPainter {
     /** What moves, over what stays. */
     void draw(TablePainter onTable) {
         scale.draw();
+        if (plot == null) {
+            SheetModel.Cards cards = model.cards();
+            scale.unshaded(cards.of(cards.open()).waiting());
+        }
         double curve = plot == null ? at.scaleX() + 2 : plot.curveAt(travel.height());
         if (model.playing().isPresent()) {
             new MarkPainter(pen).draw(model.playing().get(), heights);

@@ -156,6 +156,16 @@ final class ScalePainter {
         }
     }
 
+    /** In the place of the ribbon while no margins are known: its title, and why there are none. */
+    void unshaded(String why) {
+        double top = scale.at(travel.top());
+        titles(top, at.ribbonStep());
+        Lettering look = pen.over(pen.italic(pen.palette.ink2));
+        double x = at.scaleX() + at.of(12, 8);
+        double room = at.plotRight() - x;
+        pen.canvas.text(look, x, top + at.of(34, 24), pen.fit(look, why, room));
+    }
+
     private void titles(double top, double step) {
         double x = at.scaleX();
         Lettering title = pen.strong(15, 13, pen.palette.ink);

@@ -55,6 +55,7 @@ public final class Desk implements AutoCloseable {
     private double larger;
     private int pointed;
     private final Companion companion = new Companion();
+    private final DeckGlide glide = new DeckGlide();
     private boolean heightChosen;
     private long sceneNumber;
     private Optional<Trouble> trouble = Optional.empty();
@@ -96,6 +97,7 @@ public final class Desk implements AutoCloseable {
         if (!same) {
             kept = Optional.empty();
             heightChosen = false;
+            glide.stop();
         }
         rebuild();
         playback.clear();
@@ -173,8 +175,17 @@ public final class Desk implements AutoCloseable {
             hills = done.hills();
         }
         if (!heightChosen && whole) {
-            worst().ifPresent(h -> height = h);
+            worst().ifPresent(h -> glide.to(height, h));
         }
+        return true;
+    }
+
+    /** Lets time pass [s]; whether the deck moved of its own accord. */
+    public boolean pass(double seconds) {
+        if (!glide.moves()) {
+            return false;
+        }
+        height = glide.pass(seconds);
         return true;
     }
 
@@ -256,6 +267,7 @@ public final class Desk implements AutoCloseable {
     /** Moves the deck [m]; a run of the lift goes there with it. */
     public void height(double next) {
         heightChosen = true;
+        glide.stop();
         if (!playback.along()) {
             playback.seek(next);
         }

@@ -26,6 +26,11 @@ public final class WindowApp implements AutoCloseable {
     private static final double REST = 0.15;
     private static final double LOOK_AT_FILE = 0.5;
 
+    /**
+     * No glide goes further between two pictures than in this time [s], however long nothing moved.
+     */
+    private static final double LEAP = 0.05;
+
     private final GlSurface surface;
     private final Studio studio;
     private final Desk desk;
@@ -35,6 +40,7 @@ public final class WindowApp implements AutoCloseable {
     private final List<Path> demos;
     private long shownScene = -1;
     private boolean stale = true;
+    private boolean exposed;
     private double lastMove;
     private double lastFileLook;
     private FileTime lastWritten;
@@ -129,6 +135,7 @@ public final class WindowApp implements AutoCloseable {
                     new WindowApp(
                             surface, studio, reading.finished(), List.of(), new Memory(memory))) {
                 app.listen();
+                app.draw(MachineRenderer.Quality.MOVING);
                 app.draw(MachineRenderer.Quality.REST);
             }
         }
@@ -179,7 +186,7 @@ public final class WindowApp implements AutoCloseable {
                     stale = true;
                 });
         glfwSetFramebufferSizeCallback(w, (win, fw, fh) -> stale = true);
-        glfwSetWindowRefreshCallback(w, win -> stale = true);
+        glfwSetWindowRefreshCallback(w, win -> exposed = true);
         surface.onDrop(files -> openDropped(files.get(0)));
     }
 
@@ -196,18 +203,24 @@ public final class WindowApp implements AutoCloseable {
     private void loop() {
         glfwSwapInterval(1);
         double before = glfwGetTime();
-        draw(MachineRenderer.Quality.REST);
+        // The first picture with fewer samples; nothing is computed before it stands.
+        draw(MachineRenderer.Quality.MOVING);
         glfwShowWindow(surface.handle());
+        show();
         desk.calculator().goOn();
+        lastMove = glfwGetTime();
         while (!glfwWindowShouldClose(surface.handle())) {
             glfwWaitEventsTimeout(
                     moving()
                             ? 0.001
                             : drawn == MachineRenderer.Quality.REST ? LOOK_AT_FILE : REST / 2);
             double now = glfwGetTime();
-            boolean motion = hand.pass(now - before) | gaze.pass(now - before) | hand.busy();
+            stale |= desk.takeResults();
+            double leap = Math.min(LEAP, now - before);
+            boolean glides = gaze.pass(leap) | desk.pass(leap);
+            boolean motion = hand.pass(now - before) | glides | hand.busy();
             before = now;
-            stale |= motion | desk.takeResults();
+            stale |= motion;
             lookAtFile(now);
             obey(hand.takeWish());
             if (motion) {
@@ -216,6 +229,8 @@ public final class WindowApp implements AutoCloseable {
             boolean rested = now - lastMove > REST;
             if (stale || rested && drawn != MachineRenderer.Quality.REST) {
                 draw(rested ? MachineRenderer.Quality.REST : MachineRenderer.Quality.MOVING);
+            } else if (exposed) {
+                show();
             }
         }
     }
@@ -275,11 +290,17 @@ public final class WindowApp implements AutoCloseable {
         Studio.Look look = gaze.look(quality);
         studio.drawMachine(page.moment(), look);
         studio.drawSheet(page.model(), page.marks(), look, hand.overlay());
-        studio.present();
-        glfwSwapBuffers(surface.handle());
+        show();
         glfwSetWindowTitle(surface.handle(), title());
         drawn = quality;
         stale = false;
+    }
+
+    /** Puts the finished sheet into the window: a window that was not visible has lost it. */
+    private void show() {
+        studio.present();
+        glfwSwapBuffers(surface.handle());
+        exposed = false;
     }
 
     /** Says what is before the user, for those who hear the window rather than see it. */
