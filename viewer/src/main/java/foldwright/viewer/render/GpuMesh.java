@@ -30,6 +30,7 @@ final class GpuMesh implements AutoCloseable {
     private final int[] buffers = new int[5];
     private final FloatBuffer staging;
     private final float[] sent;
+    private final Family.Sort sort;
 
     GpuMesh(Batch batch) {
         this.batch = batch;
@@ -38,6 +39,7 @@ final class GpuMesh implements AutoCloseable {
         Arrays.fill(sent, Float.NaN);
         glGenBuffers(buffers);
         Mesh mesh = batch.mesh;
+        sort = sort(mesh);
         glBindVertexArray(faces);
         fill(GL_ARRAY_BUFFER, 0, mesh.vertices());
         floats(0, 3, Mesh.VERTEX_FLOATS, 0);
@@ -103,11 +105,15 @@ final class GpuMesh implements AutoCloseable {
 
     /** Which shaders it needs. */
     Family.Sort sort() {
-        if (batch.mesh.coil() != null) {
+        return sort;
+    }
+
+    private static Family.Sort sort(Mesh mesh) {
+        if (mesh.coil() != null) {
             return Family.Sort.COIL;
         }
         boolean ink = false;
-        float[] vertices = batch.mesh.vertices();
+        float[] vertices = mesh.vertices();
         for (int at = 6; at < vertices.length; at += Mesh.VERTEX_FLOATS) {
             Zone zone = ZONES[Math.round(vertices[at])];
             if (PATTERNS.contains(zone)) {

@@ -93,8 +93,9 @@ public final class Calculator implements AutoCloseable {
 
     /** The latest request, once there is one and the hold has ended; null when closed. */
     private Request taken() {
+        Request request = next.await();
         awaitPicture();
-        return next.await();
+        return next.newer() ? next.await() : request;
     }
 
     private void work(Request request) {
