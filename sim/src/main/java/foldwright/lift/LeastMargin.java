@@ -3,6 +3,7 @@ package foldwright.lift;
 
 import foldwright.machine.Machine;
 import foldwright.machine.drive.SteadyTurning;
+import foldwright.machine.keys.SameValues;
 import foldwright.machine.linkage.Lift;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,23 +74,23 @@ public final class LeastMargin {
         var a = machine.drive();
         var b = variant.drive();
         boolean chain =
-                a.source().equals(b.source())
-                        && a.rise().equals(b.rise())
-                        && a.lines().equals(b.lines())
-                        && a.screw().thread().equals(b.screw().thread())
+                SameValues.in(a.source(), b.source())
+                        && SameValues.in(a.rise(), b.rise())
+                        && SameValues.in(a.lines(), b.lines())
+                        && SameValues.in(a.screw().thread(), b.screw().thread())
                         && a.screw().length() == b.screw().length()
                         && (!(a.rise() instanceof SteadyTurning)
-                                || a.transmission().equals(b.transmission()));
+                                || SameValues.in(a.transmission(), b.transmission()));
         return chain
-                && machine.lift().equals(variant.lift())
-                && machine.base().equals(variant.base())
-                && machine.deck().equals(variant.deck())
-                && machine.springs().equals(variant.springs())
-                && machine.gantry().equals(variant.gantry())
-                && machine.tool().equals(variant.tool())
-                && machine.cables().equals(variant.cables())
-                && machine.measured().equals(variant.measured())
-                && machine.stops().equals(variant.stops());
+                && SameValues.in(machine.lift(), variant.lift())
+                && SameValues.in(machine.base(), variant.base())
+                && SameValues.in(machine.deck(), variant.deck())
+                && SameValues.in(machine.springs(), variant.springs())
+                && SameValues.in(machine.gantry(), variant.gantry())
+                && SameValues.in(machine.tool(), variant.tool())
+                && SameValues.in(machine.cables(), variant.cables())
+                && SameValues.in(machine.measured(), variant.measured())
+                && SameValues.in(machine.stops(), variant.stops());
     }
 
     private List<Passing> kept() {
@@ -153,7 +154,7 @@ public final class LeastMargin {
 
     private boolean locks(Machine variant) {
         Known before = known;
-        if (before == null || !before.lift.equals(variant.lift())) {
+        if (before == null || !SameValues.in(before.lift, variant.lift())) {
             before = new Known(variant.lift(), search(variant));
             known = before;
         }

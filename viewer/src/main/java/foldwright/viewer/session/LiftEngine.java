@@ -10,6 +10,7 @@ import foldwright.lift.LiftSolver;
 import foldwright.lift.PartShares;
 import foldwright.machine.Machine;
 import foldwright.machine.gantry.Gantry;
+import foldwright.machine.keys.SameValues;
 import foldwright.study.Assess;
 import foldwright.study.Assessment;
 import foldwright.study.Check;
@@ -62,7 +63,7 @@ public final class LiftEngine implements Engine {
 
     /** What the gantry carries; kept while numbers of the lift are turned. */
     private synchronized Optional<GantryLoads> gantry(Machine machine) {
-        if (!machine.gantry().equals(knownGantry)) {
+        if (!SameValues.in(machine.gantry(), knownGantry)) {
             knownGantry = machine.gantry();
             gantryLoads = knownGantry.flatMap(GantryLoads::of);
         }
