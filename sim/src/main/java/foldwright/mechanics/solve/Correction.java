@@ -37,6 +37,25 @@ final class Correction {
         }
     }
 
+    /** The small displacements that take one pose into another, as {@link #apply} takes them. */
+    static void between(State from, State to, double[] out) {
+        for (int i = 1; i < from.bodies(); i++) {
+            int k = 6 * i - 6;
+            for (int c = 0; c < 3; c++) {
+                out[k + c] = to.x[3 * i + c] - from.x[3 * i + c];
+            }
+            int q = 4 * i;
+            double w = from.q[q];
+            double x = from.q[q + 1];
+            double y = from.q[q + 2];
+            double z = from.q[q + 3];
+            double[] t = to.q;
+            out[k + 3] = 2 * (w * t[q + 1] - x * t[q] - y * t[q + 3] + z * t[q + 2]);
+            out[k + 4] = 2 * (w * t[q + 2] + x * t[q + 3] - y * t[q] - z * t[q + 1]);
+            out[k + 5] = 2 * (w * t[q + 3] - x * t[q + 2] + y * t[q + 1] - z * t[q]);
+        }
+    }
+
     static Failure failure(Assembly asm, double[] x, double time, double last) {
         int worst = 0;
         double most = -1;

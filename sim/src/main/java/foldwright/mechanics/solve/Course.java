@@ -13,12 +13,17 @@ final class Course {
     /** Poses after which amplification is looked at anew. */
     private static final int LONGEST = 40;
 
-    private static final int KEPT = 3;
+    private static final int KEPT = 4;
 
     private final Assembly asm;
     private final double[][] lambdas;
     private final double[][] bounds;
     private final double[][] rates;
+
+    /** What joints gave: displacements from the pose asked for to the one found. */
+    private final double[][] gives;
+
+    private final double[] give;
     private final double[] times = new double[KEPT];
     private final double[] weights = new double[KEPT];
     private final double[] senses;
@@ -31,16 +36,18 @@ final class Course {
         lambdas = new double[KEPT][asm.rowCount];
         bounds = new double[KEPT][frictions];
         rates = new double[KEPT][6 * asm.bodies];
+        gives = new double[KEPT][6 * asm.bodies - 6];
+        give = new double[6 * asm.bodies - 6];
         senses = new double[asm.drivers.length];
     }
 
     /** A full solution begins a new course. */
-    void begin(MovingBalance full, double[] bound) {
+    void begin(MovingBalance full, State asked, double[] bound) {
         start = full;
         length = 0;
         boolean goesOn = known > 0 && sameSenses();
         known = goesOn ? known : 0;
-        remember(full.balance().state(), bound);
+        remember(asked, full.balance().state(), bound);
         for (int i = 0; i < senses.length; i++) {
             senses[i] = Math.signum(asm.drivers[i].rate());
         }
@@ -64,7 +71,9 @@ final class Course {
     }
 
     /** The last pose stands first. */
-    private void remember(State s, double[] bound) {
+    private void remember(State asked, State s, double[] bound) {
+        Correction.between(asked, s, give);
+        push(gives, give);
         push(lambdas, asm.lambda);
         push(bounds, bound);
         push(rates, s.v);
@@ -80,9 +89,14 @@ final class Course {
         kept[0] = oldest;
     }
 
-    /** Loads and bounds on the parabola through the last three poses, not far beyond them. */
-    void guess(double time, double[] lambda, double[] bound) {
-        weigh(time, useful(time));
+    /**
+     * Loads, bounds and give of the joints on the cubic through the last poses, not far beyond
+     * them.
+     */
+    void guess(State s, double[] lambda, double[] bound) {
+        weigh(s.time, useful(s.time));
+        mix(gives, give);
+        Correction.apply(s, give, 1);
         mix(lambdas, lambda);
         mix(bounds, bound);
     }
@@ -127,8 +141,8 @@ final class Course {
     }
 
     /** The course went on to a pose. */
-    void went(State s, double[] bound) {
-        remember(s, bound);
+    void went(State asked, State s, double[] bound) {
+        remember(asked, s, bound);
         length++;
     }
 

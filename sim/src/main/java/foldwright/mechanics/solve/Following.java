@@ -59,7 +59,7 @@ final class Following {
         solves = 0;
         s.rest();
         newton.startStops(s);
-        course.guess(s.time, asm.lambda, friction.bounds());
+        course.guess(s, asm.lambda, friction.bounds());
         friction.hold();
         newton.evaluate(s, SIGMA);
         while (solves < MOST) {
@@ -86,7 +86,14 @@ final class Following {
     private void rates(State s) {
         course.guessRates(s.v);
         double[] x = newton.kkt.vector();
-        for (int sweep = 0; sweep < SWEEPS && rateGaps(s, x); sweep++) {
+        double before = Double.POSITIVE_INFINITY;
+        for (int sweep = 0; sweep < SWEEPS; sweep++) {
+            double gap = rateGaps(s, x);
+            // Rows that contradict each other keep a gap.
+            if (gap <= STEADY || gap > 0.5 * before) {
+                break;
+            }
+            before = gap;
             newton.kkt.solve();
             for (int i = 6; i < s.v.length; i++) {
                 s.v[i] += x[i - 6];
@@ -97,8 +104,8 @@ final class Following {
         }
     }
 
-    /** Writes how far rows are from their rate; tells whether it matters. */
-    private boolean rateGaps(State s, double[] x) {
+    /** Writes how far rows are from their rate; returns the largest, against that of drivers. */
+    private double rateGaps(State s, double[] x) {
         Arrays.fill(x, 0);
         double worst = 0;
         double most = 0;
@@ -113,6 +120,6 @@ final class Following {
                 }
             }
         }
-        return worst > STEADY * most;
+        return most > 0 ? worst / most : worst;
     }
 }

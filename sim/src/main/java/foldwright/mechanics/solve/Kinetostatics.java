@@ -65,7 +65,7 @@ public final class Kinetostatics {
      */
     public MovingBalance solve(State guess, Inertia inertia) {
         MovingBalance found = search(guess, inertia);
-        course.begin(found, friction.bounds());
+        course.begin(found, guess, friction.bounds());
         if (found.outcome() != MovingBalance.Outcome.BALANCED) {
             Arrays.fill(asm.lambda, 0);
         }
@@ -83,7 +83,7 @@ public final class Kinetostatics {
         asm.clock(guess.time);
         State s = guess.copy();
         if (course.goesOn() && following().next(s) && (!course.due() || looked(s))) {
-            course.went(s, friction.bounds());
+            course.went(guess, s, friction.bounds());
             return course.balanced(new Equilibrium(s, asm.lambda, following.solves(), null));
         }
         return solve(guess, Inertia.IGNORED);
