@@ -8,6 +8,7 @@ import foldwright.study.HeightPlot;
 import foldwright.study.Numerals;
 import foldwright.study.Series;
 import foldwright.study.Shown;
+import foldwright.viewer.play.PlayPage;
 import foldwright.viewer.play.Reel;
 import foldwright.viewer.scene.GantryMotion;
 import foldwright.viewer.scene.MachineScene;
@@ -179,6 +180,13 @@ public final class Second {
                     page.marks().with(Ghost.of(scene, p -> kinds.contains(p.kind())));
             return new SheetBuilder.Page(model, page.moment(), ghost);
         }
+        if (along.isPresent()) {
+            SheetPainter.Marks marks = page.marks().with(letters(a, height, offset(a, scene)));
+            return PlayPage.beside(
+                    new SheetBuilder.Page(model, page.moment(), marks),
+                    shown.orElseThrow(),
+                    along.get());
+        }
         Studio.Moment moment = page.moment();
         int pointed = Math.max(0, moment.look().pointed() - Studio.SECOND);
         PartLook look = builder.alike(results, moment.look(), held, pointed);
@@ -271,9 +279,7 @@ public final class Second {
     /** A letter above each machine, and the largest load of B. */
     private List<SheetPainter.Label> labels(MachineScene a, double height, PartLook look) {
         double away = offset(a, scene);
-        List<SheetPainter.Label> out = new ArrayList<>();
-        out.add(letter(a, 0, height, "A"));
-        out.add(letter(scene, away, held, "B"));
+        List<SheetPainter.Label> out = new ArrayList<>(letters(a, height, away));
         for (SheetPainter.Label l : builder.labels(results, look, held)) {
             SheetPainter.Point p = l.at();
             out.add(
@@ -281,6 +287,10 @@ public final class Second {
                             new SheetPainter.Point(p.x() + away, p.y(), p.z()), l.words()));
         }
         return out;
+    }
+
+    private List<SheetPainter.Label> letters(MachineScene a, double height, double away) {
+        return List.of(letter(a, 0, height, "A"), letter(scene, away, held, "B"));
     }
 
     private static SheetPainter.Label letter(

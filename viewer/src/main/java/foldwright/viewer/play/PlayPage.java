@@ -58,6 +58,24 @@ public final class PlayPage {
         return new PlayPage(reel, Playing.Controls.NONE, reel.fitting(), Player.words(speed));
     }
 
+    /**
+     * The page of a replay with the belts of both machines in ink, on the scale of the larger.
+     *
+     * @param b replay of the machine beside
+     */
+    public static SheetBuilder.Page beside(SheetBuilder.Page page, Reel a, Reel b) {
+        double end = Math.max(a.tensionEnd(), b.tensionEnd());
+        Studio.Moment m = page.moment();
+        Studio.Moment both =
+                new Studio.Moment(m.height(), m.gantry(), a.tension(end), m.ink(), m.lean());
+        SheetModel model =
+                page.model()
+                        .playing()
+                        .map(p -> page.model().playing(p.noted(TensionLook.words(end))))
+                        .orElse(page.model());
+        return new SheetBuilder.Page(model, both.with(b.tension(end)), page.marks());
+    }
+
     /** The sheet with the run on it; the page is that of the height the run is at. */
     public SheetBuilder.Page over(SheetBuilder.Page page, Results results, MachineScene scene) {
         return reel.alongPath() ? replay(page, scene) : fold(page, results);
@@ -176,7 +194,7 @@ public final class PlayPage {
                                                 track.sheet(
                                                         time,
                                                         larger,
-                                                        reel.belts().orElseThrow().words()))));
+                                                        TensionLook.words(reel.tensionEnd())))));
         scene.place(page.moment().height(), reel.place(0));
         Ghost ghost = Ghost.of(scene, p -> IDEAL.contains(p.kind()));
         GantryMotion.Place place = reel.place(larger);
@@ -184,7 +202,7 @@ public final class PlayPage {
                 new Studio.Moment(
                         page.moment().height(),
                         place,
-                        reel.belts().orElseThrow().at(time),
+                        reel.tension(reel.tensionEnd()),
                         MachineRenderer.Ink.SIGNED);
         return new SheetBuilder.Page(
                 model, moment, new SheetPainter.Marks(List.of(), words()).with(ghost));

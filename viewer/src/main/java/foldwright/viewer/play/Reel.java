@@ -6,6 +6,7 @@ import foldwright.run.RunColumn;
 import foldwright.run.RunKind;
 import foldwright.run.RunTable;
 import foldwright.viewer.scene.GantryMotion;
+import foldwright.viewer.scene.PartLook;
 import foldwright.viewer.sheet.Playing;
 import java.util.List;
 import java.util.Optional;
@@ -54,8 +55,14 @@ public final class Reel {
         return track != null;
     }
 
-    Optional<TensionLook> belts() {
-        return Optional.ofNullable(belts);
+    /** Largest way of any belt off its tension at rest [N]; 0 where none is known. */
+    public double tensionEnd() {
+        return belts == null ? 0 : belts.end();
+    }
+
+    /** The belts now, in the signed ink of a scale that goes so far both ways [N]. */
+    public PartLook tension(double end) {
+        return belts == null ? PartLook.PLAIN : belts.at(player.time(), end);
     }
 
     Optional<ToolTrack> track() {

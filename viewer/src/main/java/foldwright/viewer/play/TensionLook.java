@@ -64,8 +64,12 @@ final class TensionLook {
         return end;
     }
 
-    /** The belts at a time. */
-    PartLook at(double time) {
+    /**
+     * The belts at a time.
+     *
+     * @param end of the scale, both ways [N]
+     */
+    PartLook at(double time, double end) {
         int row = table.row(time);
         return new PartLook() {
             @Override
@@ -89,8 +93,12 @@ final class TensionLook {
         };
     }
 
-    /** Words for the ink. */
-    List<String> words() {
+    /**
+     * Words for the ink.
+     *
+     * @param end of the scale, both ways [N]
+     */
+    static List<String> words(double end) {
         return end > 0
                 ? List.of(
                         "belts: copper slacker, blue tighter than at rest, up to ±"

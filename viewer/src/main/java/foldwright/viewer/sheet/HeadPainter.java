@@ -116,7 +116,7 @@ final class HeadPainter {
         double x = at.scaleX();
         double room = at.plotRight() - x;
         Lettering title = pen.strong(15, 13, pen.palette.ink);
-        pen.canvas.text(title, x, at.of(66, 44), legendTitle(title, ink, room));
+        pen.canvas.text(title, x, at.of(64, 40), legendTitle(title, ink, room));
         double w = at.of(240, 190);
         double y = at.of(82, 54);
         double h = at.of(12, 9);

@@ -75,7 +75,16 @@ public record Playing(Clock clock, List<Mark> marks, Optional<Way> way) {
             List<Corner> corners,
             StrayCurve stray,
             Track track,
-            List<String> notes) {}
+            List<String> notes) {
+        Way noted(List<String> lines) {
+            return new Way(end, now, corners, stray, track, lines);
+        }
+    }
+
+    /** The same with other lines below the table. */
+    public Playing noted(List<String> lines) {
+        return new Playing(clock, marks, way.map(w -> w.noted(lines)));
+    }
 
     /**
      * A corner of the path, in the gantry's frame.

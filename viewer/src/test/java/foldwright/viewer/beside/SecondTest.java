@@ -7,15 +7,20 @@ import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
 import foldwright.report.draw.Theme;
 import foldwright.run.RunKind;
+import foldwright.study.Numerals;
 import foldwright.study.Question;
+import foldwright.study.Shown;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
 import foldwright.viewer.Texts;
+import foldwright.viewer.play.PlayPage;
 import foldwright.viewer.play.Reel;
 import foldwright.viewer.play.RunMaker;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.scene.Part;
 import foldwright.viewer.session.PartSplits;
+import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Studio;
 import java.util.ArrayList;
@@ -146,6 +151,41 @@ class SecondTest {
         assertThat(along).startsWith("right: B, ").contains(", skew ");
         String folding = head(b.over(page(a, 0.1), a, Optional.of(unfold), 1));
         assertThat(folding).startsWith("right: B, ").doesNotContain("skew");
+    }
+
+    /** Belts of both replays are in ink, on the scale of the one with the larger tension. */
+    @Test
+    void beltsOfBothReplaysCarryTheirTensionOnOneScale() throws Exception {
+        MachineFile file = MachineFile.read(Headless.scene("class-plotter"));
+        MachineFile other = MachineFile.read(Headless.scene("class-plotter-skews"));
+        Reel shown = new Reel(RunMaker.run(file, RunKind.REPLAY, Optional.empty()));
+        Reel beside = new Reel(RunMaker.run(other, RunKind.REPLAY, Optional.empty()));
+        MachineScene a = new MachineScene(file.machine());
+        Second b =
+                new Second(
+                        other,
+                        Sample.results(other.machine()),
+                        Optional.of(beside),
+                        Second.Placing.BESIDE);
+        shown.player().seek(shown.worst());
+        SheetBuilder.Page alone = PlayPage.still(shown).over(page(a, 0.08), Results.NONE, a);
+        SheetBuilder.Page both = b.over(alone, a, Optional.of(shown), 1);
+        double end = Math.max(shown.tensionEnd(), beside.tensionEnd());
+        Part strand =
+                a.parts().stream()
+                        .filter(p -> p.name().contains(" to "))
+                        .findFirst()
+                        .orElseThrow();
+        Part theirs = b.beside().orElseThrow().part(strand.name()).orElseThrow();
+        float[] load = new float[4];
+        both.moment().beside().load(theirs, load, 0);
+        float[] expected = new float[4];
+        beside.tension(end).load(theirs, expected, 0);
+        assertThat(load).isEqualTo(expected);
+        assertThat(load[1]).isBetween(0f, 1f).isNotEqualTo(0.5f);
+        assertThat(both.moment().beside().beltSwell()).isGreaterThan(1);
+        assertThat(both.model().playing().orElseThrow().way().orElseThrow().notes().get(0))
+                .contains(Numerals.with(end, Shown.NEWTON));
     }
 
     private static String head(SheetBuilder.Page page) {
