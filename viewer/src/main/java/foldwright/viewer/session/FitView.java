@@ -64,9 +64,8 @@ final class FitView {
     private static String room(MachineScene scene, Machine machine) {
         double above = machine.base().pinHeight() + machine.deck().topAbovePins();
         String tall =
-                "deck "
-                        + mm(scene.shape().flat() + above)
-                        + " above the table folded, "
+                mm(scene.shape().flat() + above)
+                        + " tall folded, "
                         + mm(scene.shape().top() + above)
                         + " open";
         return machine.gantry().map(g -> tall + "; " + reach(g)).orElse(tall);

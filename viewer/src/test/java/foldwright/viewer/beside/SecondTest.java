@@ -172,10 +172,7 @@ class SecondTest {
         SheetBuilder.Page both = b.over(alone, a, Optional.of(shown), 1);
         double end = Math.max(shown.tensionEnd(), beside.tensionEnd());
         Part strand =
-                a.parts().stream()
-                        .filter(p -> p.name().contains(" to "))
-                        .findFirst()
-                        .orElseThrow();
+                a.parts().stream().filter(p -> p.name().contains(" to ")).findFirst().orElseThrow();
         Part theirs = b.beside().orElseThrow().part(strand.name()).orElseThrow();
         float[] load = new float[4];
         both.moment().beside().load(theirs, load, 0);
