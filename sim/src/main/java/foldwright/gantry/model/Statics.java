@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
@@ -31,6 +32,9 @@ public final class Statics {
 
     /** Iterations that take belt rows anew where these change with the place. */
     private static final int RENEWALS = 30;
+
+    /** Where a search starts anew, in shares of the play: in touch with the stop. */
+    private static final double BEYOND = 1.001;
 
     private static final double STEP = 1e-8;
     private static final double FIRST_TRACE = 1e-4;
@@ -104,15 +108,44 @@ public final class Statics {
         if (trace == null) {
             trace = closedDiagonal();
         }
-        newton();
+        newton(forces.relative(forces.read()));
+        leaveUnstableMiddle();
         kernel.evaluate(0);
         kernel.carriage.ax = newLoad.ax();
         kernel.carriage.ay = newLoad.ay();
         return GantryState.of(kernel, x, y);
     }
 
-    private void newton() {
-        double[] q = forces.relative(forces.read());
+    /**
+     * Where a load makes the middle of play a place to fall from, as a ball on a hill, the balance
+     * there is true and of no use: starts again from the stop that is nearer.
+     */
+    private void leaveUnstableMiddle() {
+        double play = kernel.model.bridgeGuide().freeYaw();
+        double yaw = kernel.bridge.yaw - kernel.squareness;
+        if (Math.abs(yaw) < play && !stable()) {
+            double[] q = forces.relative(forces.read());
+            q[2] = kernel.squareness + Math.copySign(play * BEYOND, yaw);
+            newton(q);
+        }
+    }
+
+    /** Whether the state is one of least energy, the turning of its forces with the yaw counted. */
+    private boolean stable() {
+        RealMatrix k = tangent.at();
+        k.addToEntry(2, 3, -kernel.rail.force());
+        k.addToEntry(3, 2, -kernel.rail.force());
+        for (int r = 0; r < size; r++) {
+            for (int c = 0; c < size; c++) {
+                k.multiplyEntry(r, c, 1 / Math.sqrt(trace[r] * trace[c]));
+            }
+        }
+        double[] pulls = new EigenDecomposition(k).getRealEigenvalues();
+        return Arrays.stream(pulls).min().orElse(0) >= 0;
+    }
+
+    private void newton(double[] start) {
+        double[] q = start.clone();
         double[] f = forces.inRelative(q);
         double work = 0;
         double share = FIRST_TRACE;
@@ -134,7 +167,7 @@ public final class Statics {
             }
             f = forces.inRelative(q);
             work = leftOver(f);
-            if ((moved < DONE && work < 1e-6) || work < 1e-11) {
+            if ((moved < DONE && work < 1e-6) || work < (i < RENEWALS ? 1e-11 : 1e-9)) {
                 break;
             }
         }

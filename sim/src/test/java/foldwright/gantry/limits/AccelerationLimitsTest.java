@@ -53,6 +53,25 @@ class AccelerationLimitsTest {
         assertThat(p.setBy()).isEqualTo(Criterion.SKEW);
     }
 
+    /** Straight towards the motors the bad plotter stays in the middle of its play for a while. */
+    @Test
+    void everyPlaceOfTheBadPlotterHasALimit() throws Exception {
+        List<LimitPoint> map =
+                new AccelerationLimits(
+                                scene("class-plotter-skews"),
+                                Allowed.running().withSkew(0.05e-3),
+                                FrictionCase.NONE,
+                                0.2)
+                        .map(3, 3);
+        List<Double> straight =
+                map.stream()
+                        .filter(p -> p.x() == 0 && p.heading() == Heading.FRONT)
+                        .map(LimitPoint::acceleration)
+                        .toList();
+        assertThat(straight).hasSize(3).allMatch(a -> a > 1);
+        assertThat(straight.get(2)).isCloseTo(straight.get(0), within(1e-3 * straight.get(0)));
+    }
+
     /** Pure x acceleration at which the first span goes slack, no friction, 30 and 32 N. */
     @Test
     void beltsGoSlackWhereTheClosedFormSays() {

@@ -185,4 +185,28 @@ class GuideEffectsTest {
             }
         }
     }
+
+    /**
+     * A carriage that pushes the bridge towards the motors drags itself w theta aside when the
+     * single loop lets the bridge skew by theta, so its push F turns the bridge on by 2 F w theta.
+     * The pretension resists with its yaw stiffness K; beyond F = K/(2 w) the middle of the play is
+     * no place to stay, although it still is a balance. Own derivation, energy -F w theta^2.
+     */
+    @Test
+    void aPushBeyondWhatThePretensionHoldsTakesTheBridgeToTheEndOfItsPlay() {
+        GantryModel model = Plotters.bad().weightlessBelts().weightlessIdlers().frictionless();
+        Statics statics = new Statics(model, Statics.Hold.FIELDS);
+        double held = statics.kernel().belts.pretensionStiffness + Statics.TETHER * 220;
+        double most = held / (model.span() * model.carriage().mass());
+        double y = model.layout().travel().yMid();
+        double play = model.bridgeGuide().freeYaw();
+        for (double share = 0.9; share < 0.985; share += 0.01) {
+            GantryState s = statics.settle(0, y, Load.accelerating(0, -share * most));
+            assertThat(s.skew()).as("%s of it", share).isCloseTo(0, within(1e-3 * play));
+        }
+        for (double share = 1.02; share < 1.1; share += 0.01) {
+            GantryState s = statics.settle(0, y, Load.accelerating(0, -share * most));
+            assertThat(Math.abs(s.skew())).as("%s of it", share).isBetween(play, 1.05 * play);
+        }
+    }
 }
