@@ -19,9 +19,6 @@ import java.util.function.ToDoubleFunction;
 public final class GantrySweep {
     private static final int PLACES = 7;
 
-    /** Sizes that differ by less are the same to rounding. */
-    private static final double LARGER = 1 + 1e-9;
-
     private final GantryModel model;
     private final Statics statics;
 
@@ -129,7 +126,7 @@ public final class GantrySweep {
         Worst worst = null;
         for (List<Seen> row : rows(acceleration)) {
             Worst here = along(row, size);
-            worst = worst == null || here.size() > LARGER * worst.size() ? here : worst;
+            worst = worst == null || Sizes.larger(here.size(), worst.size()) ? here : worst;
         }
         return worst;
     }
@@ -152,7 +149,7 @@ public final class GantrySweep {
         for (Seen s : row) {
             double here = Math.abs(size.applyAsDouble(s.state()));
             least = Math.min(least, here);
-            if (worst == null || here > LARGER * most) {
+            if (worst == null || Sizes.larger(here, most)) {
                 most = here;
                 worst = s;
             }

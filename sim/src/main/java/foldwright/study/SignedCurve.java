@@ -26,4 +26,15 @@ public record SignedCurve(
      * @param places rising [SI]
      */
     public record Along(String word, Series places) {}
+
+    /** Index of the largest size, the first among equals. */
+    public int worst() {
+        int worst = 0;
+        for (int i = 1; i < values.size(); i++) {
+            if (Sizes.larger(Math.abs(values.at(i)), Math.abs(values.at(worst)))) {
+                worst = i;
+            }
+        }
+        return worst;
+    }
 }

@@ -96,7 +96,12 @@ final class ActiveTangent {
         for (BeltSpring s = k.belts.firstCentred; s != null; s = s.next) {
             addBelt(m, s, place);
         }
-        for (MirrorPair pair = k.belts.firstPair; pair != null; pair = pair.next) {
+        addPairs(m, k.belts.firstPair, place);
+        addPairs(m, k.belts.firstCouple, place);
+    }
+
+    private void addPairs(RealMatrix m, MirrorPair first, double place) {
+        for (MirrorPair pair = first; pair != null; pair = pair.next) {
             // Both together first: a sum of two does not depend on their order.
             RealMatrix both = new Array2DRowRealMatrix(size, size);
             addBelt(both, pair.right, place);

@@ -25,14 +25,16 @@ final class BeltSprings {
     final BeltSpring[] springs;
 
     /**
-     * For the step, each section in one of three chains: those that are no mirror images, those
-     * that are their own, and pairs that are each other's.
+     * For the step, each section in one of four chains: those that are no mirror images, those that
+     * are their own, pairs that are each other's, and couples: the same where rows change.
      */
     final BeltSpring firstAlone;
 
     final BeltSpring firstCentred;
 
     final MirrorPair firstPair;
+
+    final MirrorPair firstCouple;
 
     final boolean constant;
 
@@ -78,6 +80,7 @@ final class BeltSprings {
         firstAlone = images.firstAlone();
         firstCentred = images.firstCentred();
         firstPair = images.firstPair();
+        firstCouple = images.firstCouple();
         for (Rotor r : rotors.rotors) {
             r.ends = ends(r);
         }
@@ -92,9 +95,11 @@ final class BeltSprings {
         for (BeltSpring s = firstCentred; s != null; s = s.next) {
             ordered.add(s);
         }
-        for (MirrorPair p = firstPair; p != null; p = p.next) {
-            ordered.add(p.right);
-            ordered.add(p.left);
+        for (MirrorPair first : new MirrorPair[] {firstPair, firstCouple}) {
+            for (MirrorPair p = first; p != null; p = p.next) {
+                ordered.add(p.right);
+                ordered.add(p.left);
+            }
         }
         List<BeltSpring> springs = new ArrayList<>();
         List<Double> arms = new ArrayList<>();

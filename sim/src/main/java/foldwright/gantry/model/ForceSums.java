@@ -54,6 +54,18 @@ final class ForceSums {
             ky = fma(t, a.g4, ky);
             kt = fma(t, a.g5, kt);
         }
+        for (MirrorPair p = belts.firstCouple; p != null; p = p.next) {
+            BeltSpring a = p.right;
+            BeltSpring b = p.left;
+            double t = a.tighten(a.even(yb, yc) + a.odd(xb, th, xc, tc), a.length(y) + a.longer(s));
+            double u = b.tighten(b.even(yb, yc) + b.odd(xb, th, xc, tc), b.length(y) + b.longer(s));
+            bx += t * a.g0 + u * b.g0;
+            by += t * a.g1 + u * b.g1;
+            bt += t * a.g2 + u * b.g2;
+            kx += t * a.g3 + u * b.g3;
+            ky += t * a.g4 + u * b.g4;
+            kt += t * a.g5 + u * b.g5;
+        }
         for (MirrorPair p = belts.firstPair; p != null; p = p.next) {
             BeltSpring a = p.right;
             double even = a.even(yb, yc);

@@ -9,18 +9,24 @@ package foldwright.gantry.model;
  */
 final class MirrorImages {
     private static final double SAME = 1e-9;
-    private static final double ROUNDING = 1e-12;
+
+    /**
+     * Inertias closer than this are those of images: the mass of oblique strands is counted in the
+     * order of the route, which leaves parts in a million between them.
+     */
+    private static final double ALIKE = 1e-5;
 
     private final BeltSpring[] springs;
     private final int[] partner;
     private final BeltSpring firstAlone;
     private final BeltSpring firstCentred;
     private final MirrorPair firstPair;
+    private final MirrorPair firstCouple;
 
     /**
      * Looks for images and chains the sections.
      *
-     * @param equalise whether mirror images are given the same digits; if not, all stand alone
+     * @param equalise whether mirror images are given the same digits; if not, they are couples
      */
     MirrorImages(BeltSpring[] springs, boolean equalise) {
         this.springs = springs;
@@ -39,7 +45,9 @@ final class MirrorImages {
         joinAllRotors();
         firstAlone = chainAlone(equalise);
         firstCentred = equalise ? chainCentred() : null;
-        firstPair = equalise ? chainPairs() : null;
+        MirrorPair pairs = chainPairs(equalise);
+        firstPair = equalise ? pairs : null;
+        firstCouple = equalise ? null : pairs;
     }
 
     private static boolean mirrored(BeltSpring a, BeltSpring b) {
@@ -87,7 +95,7 @@ final class MirrorImages {
     private BeltSpring chainAlone(boolean equalise) {
         BeltSpring chain = null;
         for (int i = springs.length - 1; i >= 0; i--) {
-            if (!equalise || partner[i] < 0) {
+            if (partner[i] < 0 || !equalise && partner[i] == i) {
                 springs[i].next = chain;
                 chain = springs[i];
             }
@@ -108,11 +116,13 @@ final class MirrorImages {
         return chain;
     }
 
-    private MirrorPair chainPairs() {
+    private MirrorPair chainPairs(boolean equalise) {
         MirrorPair chain = null;
         for (int i = springs.length - 1; i >= 0; i--) {
             if (partner[i] > i) {
-                copy(springs[i], springs[partner[i]]);
+                if (equalise) {
+                    copy(springs[i], springs[partner[i]]);
+                }
                 MirrorPair pair = new MirrorPair(springs[i], springs[partner[i]]);
                 pair.next = chain;
                 chain = pair;
@@ -134,6 +144,11 @@ final class MirrorImages {
     /** Pairs, as a chain. */
     MirrorPair firstPair() {
         return firstPair;
+    }
+
+    /** Images whose rows change with the place, so that they differ at one, as a chain. */
+    MirrorPair firstCouple() {
+        return firstCouple;
     }
 
     /** Tells the rotors at both ends which rotor is their image, and whether it turns alike. */
@@ -174,11 +189,11 @@ final class MirrorImages {
         s.lengthX = 0;
     }
 
-    /** Gives values that differ by rounding alone the same digits. */
+    /** Gives inertias or drags of images the same digits. */
     static void equalise(double[] values) {
         for (int i = 0; i < values.length; i++) {
             for (int j = i + 1; j < values.length; j++) {
-                boolean alike = Math.abs(values[j] - values[i]) <= ROUNDING * Math.abs(values[i]);
+                boolean alike = Math.abs(values[j] - values[i]) <= ALIKE * Math.abs(values[i]);
                 values[j] = alike ? values[i] : values[j];
             }
         }

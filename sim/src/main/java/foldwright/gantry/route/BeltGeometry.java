@@ -159,6 +159,18 @@ public final class BeltGeometry {
         return signedRadius[point];
     }
 
+    /** Angle from one strand to another, -pi to pi; its sign alone changes in a mirror [rad]. */
+    private double turn(int from, int to) {
+        return turn(directionX[from], directionY[from], to);
+    }
+
+    /** Angle from a direction to a strand, -pi to pi [rad]. */
+    double turn(double fromX, double fromY, int to) {
+        double cross = fromX * directionY[to] - fromY * directionX[to];
+        double dot = fromX * directionX[to] + fromY * directionY[to];
+        return Math.atan2(cross, dot);
+    }
+
     /** Where a strand leaves its first wheel [m, base frame]. */
     public double startX(int span) {
         return centreX[span] + directionY[span] * signedRadius[span];
@@ -201,7 +213,7 @@ public final class BeltGeometry {
         if (in < 0 || out < 0 || signedRadius[point] == 0) {
             return 0;
         }
-        double turn = Math.signum(signedRadius[point]) * (heading(out) - heading(in));
+        double turn = Math.signum(signedRadius[point]) * turn(in, out);
         double wrapped = turn - 2 * Math.PI * Math.floor(turn / (2 * Math.PI));
         return wrapped > 2 * Math.PI - 1e-9 ? 0 : wrapped;
     }

@@ -24,8 +24,11 @@ public final class BeltSystem {
     private final List<Section> sections = new ArrayList<>();
     private final BeltGeometry[] geometry;
     private final double[] referenceLength;
-    private final double[] referenceStart;
-    private final double[] referenceEnd;
+    private final double[] referenceStartX;
+    private final double[] referenceStartY;
+    private final double[] referenceEndX;
+    private final double[] referenceEndY;
+    private final double[] backwards = new double[POSE_COLUMNS];
 
     public BeltSystem(BeltLayout layout, IdlerModel idlers) {
         this.layout = layout;
@@ -37,13 +40,18 @@ public final class BeltSystem {
         }
         int n = sections.size();
         referenceLength = new double[n];
-        referenceStart = new double[n];
-        referenceEnd = new double[n];
+        referenceStartX = new double[n];
+        referenceStartY = new double[n];
+        referenceEndX = new double[n];
+        referenceEndY = new double[n];
         place(reference());
         for (int i = 0; i < n; i++) {
             referenceLength[i] = path(i);
-            referenceStart[i] = startHeading(i);
-            referenceEnd[i] = endHeading(i);
+            BeltGeometry g = geometry[sections.get(i).belt()];
+            referenceStartX[i] = g.directionX(sections.get(i).firstSpan());
+            referenceStartY[i] = g.directionY(sections.get(i).firstSpan());
+            referenceEndX[i] = g.directionX(lastSpan(i));
+            referenceEndY[i] = g.directionY(lastSpan(i));
         }
     }
 
@@ -132,26 +140,31 @@ public final class BeltSystem {
         return path(section);
     }
 
+    /** Summed from both ends, so that a section and its mirror image get the same digits. */
     private double path(int i) {
         Section s = sections.get(i);
-        BeltGeometry g = geometry[s.belt()];
-        double sum = 0;
+        double forwards = 0;
+        double back = 0;
         for (int k = 0; k < s.spanCount(); k++) {
-            int span = (s.firstSpan() + k) % g.spans();
-            sum += g.length(span);
-            if (k > 0) {
-                sum += Math.abs(g.signedRadius(span)) * g.wrap(span);
-            }
+            forwards += span(s, k);
+            forwards += k + 1 < s.spanCount() ? arc(s, k + 1) : 0;
+            int last = s.spanCount() - 1 - k;
+            back += span(s, last);
+            back += last > 0 ? arc(s, last) : 0;
         }
-        return sum;
+        return 0.5 * (forwards + back);
     }
 
-    private double startHeading(int i) {
-        return geometry[sections.get(i).belt()].heading(sections.get(i).firstSpan());
+    private double span(Section s, int k) {
+        BeltGeometry g = geometry[s.belt()];
+        return g.length((s.firstSpan() + k) % g.spans());
     }
 
-    private double endHeading(int i) {
-        return geometry[sections.get(i).belt()].heading(lastSpan(i));
+    /** Belt on the wheel at the start of the k-th span of a section. */
+    private double arc(Section s, int k) {
+        BeltGeometry g = geometry[s.belt()];
+        int point = (s.firstSpan() + k) % g.spans();
+        return Math.abs(g.signedRadius(point)) * g.wrap(point);
     }
 
     private int lastSpan(int i) {
@@ -168,8 +181,10 @@ public final class BeltSystem {
     public double extension(int section, double[] axleAngle) {
         Section s = sections.get(section);
         double e = path(section) - referenceLength[section];
-        e -= s.startArm() * turned(startHeading(section) - referenceStart[section]);
-        e -= s.endArm() * turned(endHeading(section) - referenceEnd[section]);
+        BeltGeometry g = geometry[s.belt()];
+        double start = g.turn(referenceStartX[section], referenceStartY[section], s.firstSpan());
+        double end = g.turn(referenceEndX[section], referenceEndY[section], lastSpan(section));
+        e -= s.startArm() * start + s.endArm() * end;
         if (s.startAxle() >= 0) {
             e += s.startArm() * axleAngle[s.startAxle()];
         }
@@ -177,10 +192,6 @@ public final class BeltSystem {
             e += s.endArm() * axleAngle[s.endAxle()];
         }
         return e;
-    }
-
-    private static double turned(double angle) {
-        return angle - 2 * Math.PI * Math.rint(angle / (2 * Math.PI));
     }
 
     /**
@@ -194,8 +205,18 @@ public final class BeltSystem {
         BeltGeometry g = geometry[s.belt()];
         for (int k = 0; k < s.spanCount(); k++) {
             int span = (s.firstSpan() + k) % g.spans();
-            pull(g, span, g.endOf(span), 1, out);
             pull(g, span, span, -1, out);
+            pull(g, span, g.endOf(span), 1, out);
+        }
+        // And from the other end: a section and its mirror image get the same digits.
+        java.util.Arrays.fill(backwards, 0);
+        for (int k = s.spanCount() - 1; k >= 0; k--) {
+            int span = (s.firstSpan() + k) % g.spans();
+            pull(g, span, g.endOf(span), 1, backwards);
+            pull(g, span, span, -1, backwards);
+        }
+        for (int c = 0; c < POSE_COLUMNS; c++) {
+            out[c] = 0.5 * (out[c] + backwards[c]);
         }
         if (s.startAxle() >= 0) {
             out[POSE_COLUMNS + s.startAxle()] += s.startArm();

@@ -25,9 +25,6 @@ public final class SignedChart {
     private static final double FOOT = 46;
     private static final double SIDE = 56;
 
-    /** Sizes that differ by less are the same to rounding: the first of them is named. */
-    private static final double LARGER = 1 + 1e-9;
-
     private final Surface on;
     private final Type type;
     private final SignedCurve curve;
@@ -159,12 +156,7 @@ public final class SignedChart {
     }
 
     private void worst() {
-        int worst = 0;
-        for (int i = 1; i < curve.values().size(); i++) {
-            if (Math.abs(curve.values().at(i)) > LARGER * Math.abs(curve.values().at(worst))) {
-                worst = i;
-            }
-        }
+        int worst = curve.worst();
         double value = curve.values().at(worst);
         Verdict verdict = Verdict.of(Outcome.marginOf(Math.abs(value), curve.allowed()));
         double y = way.at(curve.along().places().at(worst));

@@ -43,6 +43,19 @@ public final class Plotters {
         return plotter(GantryLayouts.singleLoop(GantryLayouts.Size.plotter()), 220, 0.4e-3);
     }
 
+    /** The same with both corner wheels 2 mm further in: strands along the rails run oblique. */
+    public static GantryModel oblique() {
+        GantryModel straight = bad();
+        Belt loop = straight.layout().belts().get(0);
+        List<RoutePoint> points = new ArrayList<>();
+        for (RoutePoint p : loop.points()) {
+            boolean corner = p.name().startsWith("corner");
+            double x = p.x() - Math.signum(p.x()) * 2e-3;
+            points.add(corner ? ((Wheel) p).at(x, p.y()) : p);
+        }
+        return straight.with(straight.layout().withBelt(0, loop.through(points)));
+    }
+
     /** Two preloaded blocks a leg: 7200 N m/rad, no free yaw. */
     public static GantryModel cured() {
         return plotter(GantryLayouts.singleLoop(GantryLayouts.Size.plotter()), 7200, 0);

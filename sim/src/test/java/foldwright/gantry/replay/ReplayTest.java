@@ -96,8 +96,8 @@ class ReplayTest {
 
     /**
      * x to -x, both motors changing places: skew and x error change their sign, y error stays, to
-     * the last bit, with play and friction on. Two seconds of rattling would make any difference
-     * grow until it shows.
+     * the last bit, with play and friction on, also where belt rows change over the travel. Two
+     * seconds of rattling would make any difference grow until it shows.
      */
     @Test
     void mirrorImageIsExact() throws ToolpathException {
@@ -106,7 +106,8 @@ class ReplayTest {
                         Plotters.bad(),
                         Plotters.cured(),
                         Plotters.crossed(),
-                        Plotters.states(Plotters.bad()))) {
+                        Plotters.states(Plotters.bad()),
+                        Plotters.oblique())) {
             List<double[]> right = mirrored(model, 1);
             List<double[]> left = mirrored(model, -1);
             for (int i = 0; i < right.size(); i++) {
