@@ -71,12 +71,7 @@ final class CurveCommand implements Callable<Integer> {
             Machine machine, ForceCurve curve, Check motor, List<Assessment.Trust> trust) {
         PrintWriter out = spec.commandLine().getOut();
         Prose page = Prose.forTerminal();
-        out.println(
-                machine.name()
-                        + ": "
-                        + Words.verdict(motor.verdict())
-                        + ", margin "
-                        + Numerals.margin(motor.outcome()));
+        out.println(Words.headline(machine.name(), motor));
         out.println(page.of(motor.finding()));
         for (Direction way : Direction.values()) {
             out.println();

@@ -4,6 +4,7 @@ package foldwright.cli;
 import foldwright.lift.Direction;
 import foldwright.lift.FoldResult;
 import foldwright.machine.Machine;
+import foldwright.machine.drive.HandCrank;
 import foldwright.machine.file.MachineFile;
 import foldwright.run.FoldRecord;
 import foldwright.study.FoldPlots;
@@ -62,12 +63,12 @@ final class FoldCommand implements Callable<Integer> {
         if (output.json().wanted()) {
             output.json().print(spec, out -> FoldFiles.json(out, run));
         } else {
-            print(run);
+            print(machine, run);
         }
         return run.outcome() == FoldResult.Outcome.ARRIVED ? ExitCode.HOLDS : ExitCode.FAILS;
     }
 
-    private void print(FoldResult run) {
+    private void print(Machine machine, FoldResult run) {
         PrintWriter out = spec.commandLine().getOut();
         Prose page = Prose.forTerminal();
         out.println(
@@ -86,15 +87,16 @@ final class FoldCommand implements Callable<Integer> {
         }
         out.print(events.text(page));
         out.println();
-        out.print(ledger(run.ledger()));
+        boolean byHand = machine.drive().source() instanceof HandCrank;
+        out.print(ledger(run.ledger(), byHand ? "work of the hand" : "work of the motors"));
         out.println();
         FoldFiles.trust(run).forEach(t -> out.println(page.of(t.run() + ": " + t.words())));
         out.flush();
     }
 
-    private static String ledger(FoldResult.Ledger l) {
+    private static String ledger(FoldResult.Ledger l, String work) {
         Table table = new Table(List.of("energy", "J"), List.of(Table.Side.LEFT, Table.Side.RIGHT));
-        table.row("work of the motors", Numerals.fixed(l.motor(), 3));
+        table.row(work, Numerals.fixed(l.motor(), 3));
         table.row("gained by weights", Numerals.fixed(l.potential(), 3));
         table.row("gained by springs", Numerals.fixed(l.springs(), 3));
         table.row("gained by motion", Numerals.fixed(l.kinetic(), 3));

@@ -87,12 +87,7 @@ final class HoldCommand implements Callable<Integer> {
 
     private void print(Machine machine, HoldResult hold, Check check) {
         PrintWriter out = spec.commandLine().getOut();
-        out.println(
-                machine.name()
-                        + ": "
-                        + Words.verdict(check.verdict())
-                        + ", margin "
-                        + Numerals.margin(check.outcome()));
+        out.println(Words.headline(machine.name(), check));
         out.println(Prose.forTerminal().of(check.finding()));
         out.println();
         Table table =

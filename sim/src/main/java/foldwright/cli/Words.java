@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.cli;
 
+import foldwright.study.Check;
+import foldwright.study.Numerals;
 import foldwright.study.Verdict;
 import picocli.CommandLine.Help.Ansi;
 
@@ -11,6 +13,17 @@ final class Words {
     /** E.g. "● holds"; coloured when standard output is a terminal and NO_COLOR is not set. */
     static String verdict(Verdict verdict) {
         return colour(verdict, mark(verdict) + " " + verdict.word());
+    }
+
+    /** Name, verdict and margin of the check that a command is about. */
+    static String headline(String name, Check check) {
+        double margin = check.outcome().margin();
+        String words = Numerals.margin(check.outcome());
+        String how =
+                Double.isNaN(margin)
+                        ? ""
+                        : Double.isInfinite(margin) ? ", " + words : ", margin " + words;
+        return name + ": " + verdict(check.verdict()) + how;
     }
 
     private static String mark(Verdict verdict) {

@@ -14,6 +14,13 @@ public final class FoldPlots {
     /** Change of the worst margin allowed when the step is halved [1]. */
     private static final double HALVING = 0.01;
 
+    /** Steps halved here and there, as where a spring lets go. */
+    private static final long FEW_HALVED = 10;
+
+    private static final String CHATTER =
+            ": so many that the drive chatters, as a self-locking screw may under a load that drives"
+                    + " it; its margins are not to be relied on, and the machine may groan";
+
     private FoldPlots() {}
 
     /** Height, and torque against pull-out torque. */
@@ -88,7 +95,9 @@ public final class FoldPlots {
                         + " halved";
         List<Assessment.Trust> out = new ArrayList<>();
         out.add(new Assessment.Trust(name, balance, error <= ENERGY));
-        out.add(new Assessment.Trust(name, steps, true));
+        boolean chatters =
+                run.outcome() == FoldResult.Outcome.ARRIVED && c.halvedSteps() > FEW_HALVED;
+        out.add(new Assessment.Trust(name, chatters ? steps + CHATTER : steps, !chatters));
         c.atTwiceTheStep()
                 .filter(o -> o != run.outcome())
                 .ifPresent(o -> out.add(new Assessment.Trust(name, otherwise(run, o), false)));

@@ -144,4 +144,22 @@ class UnsolvedTest {
         assertThat(FoldPlots.trust(run))
                 .anyMatch(t -> !t.met() && t.words().contains("stalled instead of arrived"));
     }
+
+    @Test
+    void aDriveThatChattersIsToldWhereTheRunArrives() {
+        for (long halved : new long[] {3, 800}) {
+            FoldResult run =
+                    new FoldResult(
+                            "m",
+                            Direction.LOWERING,
+                            FoldResult.Outcome.ARRIVED,
+                            List.of(),
+                            List.of(),
+                            new FoldResult.Ledger(0, 0, 0, 0, 0, 0, 1),
+                            new FoldResult.Convergence(
+                                    .005, 7000, 6, halved, 2, Optional.empty(), Double.NaN));
+            assertThat(FoldPlots.trust(run).stream().anyMatch(t -> t.words().contains("chatters")))
+                    .isEqualTo(halved > 10);
+        }
+    }
 }
