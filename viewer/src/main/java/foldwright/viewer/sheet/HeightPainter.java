@@ -65,7 +65,7 @@ final class HeightPainter {
     /** What moves, over what stays. */
     void draw(TablePainter onTable) {
         scale.draw();
-        if (plot == null) {
+        if (model.plot().isEmpty()) {
             SheetModel.Cards cards = model.cards();
             scale.unshaded(cards.of(cards.open()).waiting());
         }
