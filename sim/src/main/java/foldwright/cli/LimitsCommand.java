@@ -18,6 +18,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -134,8 +136,23 @@ final class LimitsCommand implements Callable<Integer> {
         out.println();
         out.print(ModeWords.table(limits.modes()));
         out.println();
+        playAlone(machine, rest).ifPresent(n -> out.println(Prose.forTerminal().of(n)));
         notes(machine, limits).forEach(n -> out.println(Prose.forTerminal().of(n)));
         out.flush();
+    }
+
+    /** Why a bridge that may rattle further than is allowed has no acceleration at all. */
+    private static Optional<String> playAlone(Machine machine, RestSkew rest) {
+        OptionalDouble skew = machine.limits().skew();
+        return skew.isPresent() && rest.play() > skew.getAsDouble()
+                ? Optional.of(
+                        "The play alone, "
+                                + Numerals.with(rest.play(), Shown.MILLIMETRE)
+                                + " to each side, is more than the skew of "
+                                + Numerals.with(skew.getAsDouble(), Shown.MILLIMETRE)
+                                + " allowed: the least push uses it up, so no acceleration is small"
+                                + " enough. Preloaded or longer blocks take the play away.")
+                : Optional.empty();
     }
 
     /** What the numbers hold and leave out. */

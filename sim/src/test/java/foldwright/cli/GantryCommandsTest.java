@@ -97,6 +97,18 @@ class GantryCommandsTest {
         }
     }
 
+    /** Play of 0.176 mm beside 0.05 mm allowed: nought in the table is explained below it. */
+    @Test
+    void limitsTellsWhenThePlayAloneIsTooMuch() {
+        Terminal.Result result = Terminal.run("limits", SKEWS);
+        assertThat(result.exit()).isEqualTo(ExitCode.FAILS);
+        assertThat(result.out())
+                .contains("The play alone, 0.176\u00a0mm to each side")
+                .contains("no acceleration is small");
+        assertThat(Terminal.run("limits", "../scenes/class-plotter.json").out())
+                .doesNotContain("The play alone");
+    }
+
     @Test
     void limitsTellsModesAndBeltMass() throws Exception {
         Terminal.Result result = Terminal.run("limits", "../scenes/class-plotter.json", "--json");
