@@ -107,7 +107,8 @@ class ReplayTest {
                         Plotters.cured(),
                         Plotters.crossed(),
                         Plotters.states(Plotters.bad()),
-                        Plotters.oblique())) {
+                        Plotters.oblique(),
+                        Plotters.states(Plotters.oblique()))) {
             List<double[]> right = mirrored(model, 1);
             List<double[]> left = mirrored(model, -1);
             for (int i = 0; i < right.size(); i++) {
