@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.lift;
 
+import foldwright.machine.keys.Keys;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -41,7 +41,7 @@ public record FoldResult(
 
         /** The words a person reads. */
         public String words() {
-            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            return Keys.words(this);
         }
     }
 

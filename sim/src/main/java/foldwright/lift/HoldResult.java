@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.lift;
 
+import foldwright.machine.keys.Keys;
 import foldwright.mechanics.solve.Failure;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -44,7 +44,7 @@ public record HoldResult(
 
         /** The words a person reads. */
         public String words() {
-            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            return Keys.words(this);
         }
     }
 
@@ -83,7 +83,7 @@ public record HoldResult(
 
         /** The words a person reads. */
         public String words() {
-            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            return Keys.words(this);
         }
     }
 

@@ -2,6 +2,7 @@
 package foldwright.study;
 
 import foldwright.lift.FoldResult;
+import foldwright.machine.keys.Keys;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -28,7 +29,7 @@ public final class FoldPlots {
         Series time = of(run, FoldResult.Sample::time);
         List<TimePlot.Event> events = new ArrayList<>();
         for (FoldResult.Event e : run.events()) {
-            String words = e.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+            String words = Keys.words(e.kind());
             events.add(new TimePlot.Event(e.time(), words, verdict(e.kind())));
         }
         return List.of(

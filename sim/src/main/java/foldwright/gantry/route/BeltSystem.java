@@ -2,6 +2,7 @@
 package foldwright.gantry.route;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -200,7 +201,7 @@ public final class BeltSystem {
      * @param out row of {@link #POSE_COLUMNS} + number of axles columns, overwritten [1, m, m/rad]
      */
     public void gradient(int section, double[] out) {
-        java.util.Arrays.fill(out, 0);
+        Arrays.fill(out, 0);
         Section s = sections.get(section);
         BeltGeometry g = geometry[s.belt()];
         for (int k = 0; k < s.spanCount(); k++) {
@@ -209,7 +210,7 @@ public final class BeltSystem {
             pull(g, span, g.endOf(span), 1, out);
         }
         // And from the other end: a section and its mirror image get the same digits.
-        java.util.Arrays.fill(backwards, 0);
+        Arrays.fill(backwards, 0);
         for (int k = s.spanCount() - 1; k >= 0; k--) {
             int span = (s.firstSpan() + k) % g.spans();
             pull(g, span, g.endOf(span), 1, backwards);

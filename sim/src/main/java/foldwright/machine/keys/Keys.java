@@ -82,6 +82,11 @@ public final class Keys {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** A constant as a person reads it in a sentence: its name in small letters. */
+    public static String words(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
     private static void checkOne(Class<?> type, KeyOf key, Object value) {
         if (value instanceof Number number) {
             require(type, key, key.range(), number.doubleValue());

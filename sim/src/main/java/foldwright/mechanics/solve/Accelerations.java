@@ -40,20 +40,7 @@ final class Accelerations {
         kkt.factor();
         double[] x = kkt.vector();
         for (int sweep = 0; sweep < SWEEPS; sweep++) {
-            Arrays.fill(x, 0);
-            double worst = 0;
-            for (Rows r : asm.rows) {
-                for (int i = 0; i < r.size(); i++) {
-                    int row = r.rowAt() + i;
-                    if (asm.engaged[row]) {
-                        double want = r instanceof Driver ? ((Driver) r).rate() : 0;
-                        double gap = want - asm.rate(row, s.v);
-                        x[kkt.rowPlace(row)] = gap;
-                        worst = Math.max(worst, Math.abs(gap));
-                    }
-                }
-            }
-            if (worst < 1e-14) {
+            if (rateGaps(asm, kkt, s) < 1e-14) {
                 break;
             }
             kkt.solve();
@@ -64,6 +51,24 @@ final class Accelerations {
         for (int i = 0; i < asm.bodies; i++) {
             s.spin(i);
         }
+    }
+
+    /** Writes how far engaged rows are from their rate as the load; returns the largest [m/s]. */
+    static double rateGaps(Assembly asm, Kkt kkt, State s) {
+        double[] x = kkt.vector();
+        Arrays.fill(x, 0);
+        double worst = 0;
+        for (Rows r : asm.rows) {
+            double want = r instanceof Driver driver ? driver.rate() : 0;
+            for (int row = r.rowAt(); row < r.rowAt() + r.size(); row++) {
+                if (asm.engaged[row]) {
+                    double gap = want - asm.rate(row, s.v);
+                    x[kkt.rowPlace(row)] = gap;
+                    worst = Math.max(worst, Math.abs(gap));
+                }
+            }
+        }
+        return worst;
     }
 
     /**

@@ -3,16 +3,12 @@ package foldwright.mechanics.solve;
 
 import foldwright.mechanics.body.State;
 import foldwright.mechanics.joint.Driver;
-import foldwright.mechanics.joint.Rows;
-import java.util.Arrays;
 
 /**
  * Balance of loads at the next pose of a course of close neighbours, from what the last ones tell:
  * with one factorisation, which leaves out how the geometry changes under load.
  */
 final class Following {
-    private static final double SIGMA = 10;
-
     /** Accuracy of loads [1], of bounds in units of the fine one, of poses [m], of rates [1]. */
     private static final double EVEN = 1e-7;
 
@@ -61,7 +57,7 @@ final class Following {
         newton.startStops(s);
         course.guess(s, asm.lambda, friction.bounds());
         friction.hold();
-        newton.evaluate(s, SIGMA);
+        newton.evaluate(s, Kkt.SIGMA);
         while (solves < MOST) {
             double change = newton.solve(s);
             boolean same = newton.decideStops();
@@ -86,9 +82,10 @@ final class Following {
     private void rates(State s) {
         course.guessRates(s.v);
         double[] x = newton.kkt.vector();
+        double scale = fastest();
         double before = Double.POSITIVE_INFINITY;
         for (int sweep = 0; sweep < SWEEPS; sweep++) {
-            double gap = rateGaps(s, x);
+            double gap = Accelerations.rateGaps(asm, newton.kkt, s) / scale;
             // Rows that contradict each other keep a gap.
             if (gap <= STEADY || gap > 0.5 * before) {
                 break;
@@ -104,22 +101,12 @@ final class Following {
         }
     }
 
-    /** Writes how far rows are from their rate; returns the largest, against that of drivers. */
-    private double rateGaps(State s, double[] x) {
-        Arrays.fill(x, 0);
-        double worst = 0;
+    /** Fastest of the drivers; 1 where all stand still [SI]. */
+    private double fastest() {
         double most = 0;
-        for (Rows r : asm.rows) {
-            double want = r instanceof Driver driver ? driver.rate() : 0;
-            most = Math.max(most, Math.abs(want));
-            for (int row = r.rowAt(); row < r.rowAt() + r.size(); row++) {
-                if (asm.engaged[row]) {
-                    double gap = want - asm.rate(row, s.v);
-                    x[newton.kkt.rowPlace(row)] = gap;
-                    worst = Math.max(worst, Math.abs(gap));
-                }
-            }
+        for (Driver driver : asm.drivers) {
+            most = Math.max(most, Math.abs(driver.rate()));
         }
-        return most > 0 ? worst / most : worst;
+        return most > 0 ? most : 1;
     }
 }

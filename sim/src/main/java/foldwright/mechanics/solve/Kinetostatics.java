@@ -21,7 +21,6 @@ public final class Kinetostatics {
         INCLUDED
     }
 
-    private static final double SIGMA = 10;
     private static final int MOST = 40;
     private static final double SETTLED = 1e-10;
 
@@ -100,7 +99,7 @@ public final class Kinetostatics {
 
     /** Looks anew at how friction feeds on itself; true if the course may go on. */
     private boolean looked(State s) {
-        newton.evaluate(s, SIGMA);
+        newton.evaluate(s, Kkt.SIGMA);
         double[] shares = new double[friction.count()];
         double amplification = amplification(s, 1, shares);
         return course.looked(amplification, shares);
@@ -116,7 +115,7 @@ public final class Kinetostatics {
             return failed(s);
         }
         move(s, inertia);
-        newton.evaluate(s, SIGMA);
+        newton.evaluate(s, Kkt.SIGMA);
         double[] shares = new double[friction.count()];
         State free = s.copy();
         if (amplification(s, 1, shares) < DOUBTFUL && balance(s, 1)) {
@@ -139,7 +138,7 @@ public final class Kinetostatics {
     /** Newton with fixed friction until pose and loads stand still. */
     private boolean settle(State s, double floor) {
         for (int i = 0; i < MOST; i++) {
-            newton.evaluate(s, SIGMA);
+            newton.evaluate(s, Kkt.SIGMA);
             double change = newton.solve(s);
             boolean same = newton.decideStops();
             residual = newton.move(s);
@@ -177,7 +176,7 @@ public final class Kinetostatics {
         double before = Double.MAX_VALUE;
         for (int i = 0; i < MOST; i++) {
             friction.hold();
-            newton.evaluate(s, SIGMA);
+            newton.evaluate(s, Kkt.SIGMA);
             double change = newton.solve(s);
             boolean same = newton.decideStops();
             residual = newton.move(s);

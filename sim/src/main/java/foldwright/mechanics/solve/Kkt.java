@@ -27,6 +27,9 @@ final class Kkt implements Stiffness {
         LOADED
     }
 
+    /** Pseudo-stiffness of the masses, which keeps free directions of balances regular [1/s2]. */
+    static final double SIGMA = 10;
+
     private final Assembly asm;
     private final Geometry geometry;
     private final BlockLdl ldl;

@@ -20,8 +20,6 @@ import org.apache.commons.math3.linear.EigenDecomposition;
  * friction, and of geometry under load. Sliding friction, open stops and dampers take no part.
  */
 public final class Linearisation {
-    private static final double SIGMA = 10;
-
     /**
      * First eigenvalue shift of the mode search [1/s2], which makes free motion regular; raised a
      * hundredfold while the factorisation, which does not pivot, meets a zero.
@@ -73,7 +71,7 @@ public final class Linearisation {
         if (at.body().isBase()) {
             return new double[6][6];
         }
-        kkt.fillStatic(state, SIGMA);
+        kkt.fillStatic(state, Kkt.SIGMA);
         kkt.factor();
         double[][] loads = new double[6][];
         for (int j = 0; j < 6; j++) {
@@ -111,7 +109,7 @@ public final class Linearisation {
         for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
             double[] next = load.clone();
             for (int i = 1; i < asm.bodies; i++) {
-                double m = SIGMA * asm.evenMass(i);
+                double m = Kkt.SIGMA * asm.evenMass(i);
                 double j = m * asm.reach(i) * asm.reach(i);
                 for (int k = 0; k < 6; k++) {
                     next[6 * i - 6 + k] += (k < 3 ? m : j) * x[6 * i - 6 + k];

@@ -26,9 +26,6 @@ public final class Statics {
         AT_ONCE
     }
 
-    /** Pseudo-stiffness of the masses, which keeps free directions regular [1/s2]. */
-    private static final double SIGMA = 10;
-
     /** Here a row slides as soon as its load is beyond its bound. */
     private static final DoubleSupplier EXACT = () -> 0;
 
@@ -126,7 +123,7 @@ public final class Statics {
                 s.set(guess);
                 s.rest();
                 Arrays.fill(asm.lambda, 0);
-                sigma = SIGMA * Math.pow(30, stiffer);
+                sigma = Kkt.SIGMA * Math.pow(30, stiffer);
                 continue;
             }
             stickHere(s);
@@ -145,7 +142,7 @@ public final class Statics {
     private void begin(State s, Switching how) {
         switching = how;
         solvesSince = 0;
-        sigma = SIGMA;
+        sigma = Kkt.SIGMA;
         Arrays.fill(asm.lambda, 0);
         asm.refreshSettings();
         asm.clock(s.time);

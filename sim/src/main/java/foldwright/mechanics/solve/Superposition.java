@@ -17,9 +17,6 @@ import java.util.List;
  * here: their forces are loads like others.
  */
 public final class Superposition {
-    /** Pseudo-stiffness of the masses, of the preconditioner only [1/s2]. */
-    private static final double SIGMA = 10;
-
     private static final int MOST = 60;
 
     /** Change of the multipliers, against the largest, below which they stand still. */
@@ -55,7 +52,7 @@ public final class Superposition {
         for (Friction f : asm.frictions) {
             asm.engaged[f.rowAt()] = false;
         }
-        kkt.fill(pose, SIGMA, 0, 0, 0);
+        kkt.fill(pose, Kkt.SIGMA, 0, 0, 0);
         kkt.factor();
     }
 
