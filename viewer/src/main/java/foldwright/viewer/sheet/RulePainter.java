@@ -9,7 +9,11 @@ import java.util.List;
 
 /** The main numbers as rules: name, value, the hill of margins over the range, the handle. */
 final class RulePainter {
+    /** Margin from which a hill grows no more [1]. */
     private static final double CUT = 3;
+
+    /** Rise of a hill where the margin is nothing [of its rise at 1], so that a failure is seen. */
+    private static final double SILL = 0.3;
 
     private final Pen pen;
     private final Layout at;
@@ -142,34 +146,43 @@ final class RulePainter {
         }
         double[] along = new double[n];
         double[] margin = new double[n];
+        double[] rise = new double[n];
         for (int i = 0; i < n; i++) {
             along[i] = (double) i / (n - 1);
             double m = hill.margins().get(i);
-            margin[i] = Double.isNaN(m) ? 0 : Math.min(CUT, Math.max(0, m));
+            margin[i] = Double.isNaN(m) ? 0 : m;
+            rise[i] = Double.isNaN(m) ? 0 : rise(m);
         }
         Series a = Series.of(along);
         Series m = Series.of(margin);
+        Series r = Series.of(rise);
         double step = at.of(11, 8);
         for (Band band : Band.of(a, m, hill.holdsFrom())) {
             pen.canvas.path().moveTo(x + band.from() * w, base);
-            pen.canvas.lineTo(x + band.from() * w, base - step * m.over(a, band.from()));
+            pen.canvas.lineTo(x + band.from() * w, base - step * r.over(a, band.from()));
             for (int i = 0; i < n; i++) {
                 if (along[i] > band.from() && along[i] < band.to()) {
-                    pen.canvas.lineTo(x + along[i] * w, base - step * margin[i]);
+                    pen.canvas.lineTo(x + along[i] * w, base - step * rise[i]);
                 }
             }
-            pen.canvas.lineTo(x + band.to() * w, base - step * m.over(a, band.to()));
+            pen.canvas.lineTo(x + band.to() * w, base - step * r.over(a, band.to()));
             pen.canvas.lineTo(x + band.to() * w, base).closePath();
             pen.area(band.verdict());
         }
         pen.canvas.path();
         for (int i = 0; i < n; i++) {
             if (i == 0) {
-                pen.canvas.moveTo(x, base - step * margin[0]);
+                pen.canvas.moveTo(x, base - step * rise[0]);
             } else {
-                pen.canvas.lineTo(x + along[i] * w, base - step * margin[i]);
+                pen.canvas.lineTo(x + along[i] * w, base - step * rise[i]);
             }
         }
         pen.canvas.strokeRound(pen.palette.ink2, pen.line(1.1));
+    }
+
+    /** How high a hill stands at a margin [of its rise at 1]; a true scale from 1 on. */
+    private static double rise(double margin) {
+        double shown = Math.min(CUT, Math.max(0, margin));
+        return Math.max(shown, SILL + (1 - SILL) * shown);
     }
 }
