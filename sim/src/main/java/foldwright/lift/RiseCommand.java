@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.lift;
 
+import foldwright.machine.Machine;
+
 /**
  * The height the drive is commanded to be at, over time, from rest to rest: the asked speed at each
  * height, reached and left with the asked acceleration.
@@ -9,7 +11,7 @@ package foldwright.lift;
  * dh allows; inside a cell the acceleration is constant. Built once; asked forwards without
  * allocation.
  */
-final class RiseCommand {
+public final class RiseCommand {
     private static final int CELLS = 2000;
 
     private final double[] time = new double[CELLS + 1];
@@ -45,6 +47,13 @@ final class RiseCommand {
         }
     }
 
+    /** The unfolding of a machine from flat to the top, as its file asks for it. */
+    public static RiseCommand unfolding(Machine machine) {
+        LiftModel lift = new LiftModel(machine, Give.IDEAL);
+        RiseLaw law = new RiseLaw(machine.drive().rise(), new DriveTrain(machine.drive()));
+        return new RiseCommand(law, lift.path(0), lift.lowest(), lift.highest());
+    }
+
     private static double gained(double v, double a, double step) {
         return Math.sqrt(v * v + 2 * a * step);
     }
@@ -62,7 +71,7 @@ final class RiseCommand {
     }
 
     /** Time at which the last height is reached [s]. */
-    double end() {
+    public double end() {
         return time[CELLS];
     }
 
@@ -78,7 +87,7 @@ final class RiseCommand {
     }
 
     /** Commanded pivot height [m]. */
-    double height(double t) {
+    public double height(double t) {
         double u = into(t);
         double a = (speed[cell + 1] - speed[cell]) / (time[cell + 1] - time[cell]);
         return height[cell] + way * u * (speed[cell] + 0.5 * a * u);

@@ -4,6 +4,7 @@ package foldwright.viewer.scene;
 import foldwright.lift.LiftNames;
 import foldwright.machine.Machine;
 import foldwright.machine.drive.BeltReduction;
+import foldwright.machine.drive.Direct;
 import foldwright.machine.drive.HandCrank;
 import foldwright.machine.drive.ScrewLine;
 import foldwright.machine.drive.StepperDrive;
@@ -36,6 +37,7 @@ final class DriveParts {
     private final List<Turning> turning = new ArrayList<>();
     private int beltChannel = -1;
     private double beltPerTravel;
+    private double overhang;
 
     DriveParts(Machine machine, LiftShape shape, PartList out) {
         this.machine = machine;
@@ -46,6 +48,11 @@ final class DriveParts {
 
     List<Turning> turning() {
         return turning;
+    }
+
+    /** How far the drive stands out beyond the end of the base at +x [m]. */
+    double overhang() {
+        return overhang;
     }
 
     int beltChannel() {
@@ -87,7 +94,9 @@ final class DriveParts {
             double[] motor = drive.add(screws, travelSign(screws.get(0)[0]));
             beltChannel = drive.channel();
             beltPerTravel = drive.perTravel();
-            motorAt(1, motor[0], motor[1], motor[2], -travelSign(screws.get(0)[0]));
+            source(motor, travelSign(screws.get(0)[0]));
+        } else if (machine.drive().source() instanceof HandCrank hand) {
+            crank(hand, turning.get(0), screws.get(0)[0], travelSign(screws.get(0)[0]));
         } else {
             for (int i = 0; i < machine.drive().motors(); i++) {
                 double[] s = screws.get(Math.min(i, screws.size() - 1));
@@ -101,16 +110,15 @@ final class DriveParts {
         return frameSize * 0.00249;
     }
 
+    /** Face of a motor, nothing of a crank: it stands outside of the base [m]. */
     private double motorFace() {
-        return machine.drive().source() instanceof StepperDrive d
-                ? face(d.motor().frameSize())
-                : 0.03;
+        return machine.drive().source() instanceof StepperDrive d ? face(d.motor().frameSize()) : 0;
     }
 
     private double bearingX() {
         double room = machine.base().length() - machine.base().pinInset() - 0.030;
         double reach = nutWay[0] - 0.012 + machine.drive().screw().length();
-        double motor = machine.drive().transmission() instanceof BeltReduction ? 0 : motorFace();
+        double motor = machine.drive().transmission() instanceof Direct ? motorFace() : 0;
         return Math.max(nutWay[1] + 0.012, Math.min(room - motor, reach));
     }
 
@@ -145,18 +153,17 @@ final class DriveParts {
                 new Turning(body, 2 * Math.PI / thread.lead(), line.phaseError(), x, line.y(), z));
         nut(line, index, r, z);
         double half = Math.max(1.7 * r, 0.009);
-        Mesh bearing =
+        bearing("screw bearing " + index, sign > 0 ? x + 0.002 : x - 0.014, line.y(), z, half);
+    }
+
+    /** A block on the base about a shaft at y, z, from x on [m]. */
+    private void bearing(String name, double x, double y, double z, double half) {
+        Mesh block =
                 new Solid()
                         .zone(Zone.PLASTIC)
-                        .box(
-                                x + 0.002,
-                                line.y() - half,
-                                WALL - pin,
-                                x + 0.014,
-                                line.y() + half,
-                                z + half)
+                        .box(x, y - half, WALL - pin, x + 0.012, y + half, z + half)
                         .mesh();
-        out.add("screw bearing " + index, PartKind.BASE, bearing, out.bodies.of(Bodies.BASE));
+        out.add(name, PartKind.BASE, block, out.bodies.of(Bodies.BASE));
     }
 
     private void nut(ScrewLine line, int index, double r, double z) {
@@ -214,32 +221,33 @@ final class DriveParts {
     }
 
     /**
-     * A crank on the end of the shaft, its handle up: arm and grip, as long as the machine file
-     * says.
+     * What drives the belt, inside of its pulley: a motor, or a bearing through which the shaft of
+     * a crank goes out.
+     *
+     * @param at where its flange is, x, y, z [m]
+     * @param sense side of the flange on which the belt runs
      */
-    private static Mesh crank(double radius) {
-        return new Solid()
-                .zone(Zone.STEEL)
-                .at(0, 0, 0)
-                .alongX()
-                .bar(0.009, 0, 0.012, 20)
-                .at(0, 0, 0)
-                .box(0.003, -0.0055, 0, 0.009, 0.0055, radius)
-                .at(0, 0, radius)
-                .alongX()
-                .bar(0.0055, 0.002, 0.010, 16)
-                .zone(Zone.MOTOR)
-                .bar(0.0085, 0.010, 0.050, 20)
-                .mesh();
+    private void source(double[] at, double sense) {
+        if (machine.drive().source() instanceof HandCrank hand) {
+            double inside = at[0] - sense * 0.012;
+            bearing("crank bearing", Math.min(inside, at[0]), at[1], at[2], 0.009);
+            // The motor pulley is the last thing that was given to turn.
+            crank(hand, turning.get(turning.size() - 1), inside, sense);
+        } else {
+            motorAt(1, at[0], at[1], at[2], -sense);
+        }
+    }
+
+    private void crank(HandCrank hand, Turning turned, double from, double sense) {
+        new Crank(hand, machine, out).add(turned, from, sense);
+        overhang = sense > 0 ? Crank.OVERHANG : 0;
     }
 
     private void directMotor(int index, double[] at) {
         double face = motorFace();
         double sign = travelSign(at[0]);
-        double start = at[0] + sign * 0.022;
-        boolean hand = machine.drive().source() instanceof HandCrank;
-        double z = hand ? at[2] : Math.max(at[2], face / 2 + WALL - pin);
-        motorAt(index, start, at[1], z, sign);
+        double z = Math.max(at[2], face / 2 + WALL - pin);
+        motorAt(index, at[0] + sign * 0.022, at[1], z, sign);
     }
 
     /** A motor whose flange is at x and whose body reaches along x in this sense. */
@@ -252,9 +260,7 @@ final class DriveParts {
         out.add(
                 LiftNames.motor(index),
                 PartKind.MOTOR,
-                machine.drive().source() instanceof HandCrank hand
-                        ? crank(hand.radius())
-                        : motorBody(face, 0.9 * face),
+                motorBody(face, 0.9 * face),
                 out.bodies.of(Bodies.BASE),
                 place);
     }

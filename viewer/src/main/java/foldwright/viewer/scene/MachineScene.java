@@ -32,6 +32,7 @@ public final class MachineScene {
     private final int[] slotOf;
     private final Matrix4x3f scratch = new Matrix4x3f();
     private final double deckTop;
+    private final double overhang;
     private final boolean toolComesOff;
     private boolean toolOff;
     private final Vector3f[] middles;
@@ -74,6 +75,7 @@ public final class MachineScene {
         bodies = list.bodies;
         springs = coils.motion();
         turning = drive.turning();
+        overhang = drive.overhang();
         beltChannel = drive.beltChannel();
         beltPerTravel = drive.beltPerTravel();
         pose = new Pose(bodies.count(), list.channels());
@@ -233,6 +235,12 @@ public final class MachineScene {
         return lift;
     }
 
+    /** Turns of what turns fastest in the drive a metre of foot travel [1/m]. */
+    public double turnsPerTravel() {
+        double most = turning.stream().mapToDouble(t -> Math.abs(t.perTravel())).max().orElse(0);
+        return most / (2 * Math.PI);
+    }
+
     /** The first part of that name. */
     public Optional<Part> part(String name) {
         return parts.stream().filter(p -> p.name().equals(name)).findFirst();
@@ -246,6 +254,11 @@ public final class MachineScene {
     /** Top of the deck plate above the deck pins [m]. */
     public double deckTop() {
         return deckTop;
+    }
+
+    /** How far the machine stands out beyond the end of its base at +x [m]. */
+    public double overhang() {
+        return overhang;
     }
 
     /** Poses everything at a pivot height, the gantry at its home. */

@@ -12,6 +12,7 @@ import foldwright.machine.Machine;
 import foldwright.machine.drive.BeltReduction;
 import foldwright.study.Series;
 import foldwright.viewer.scene.BeltNames;
+import foldwright.viewer.scene.SourceNames;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -154,9 +155,7 @@ final class CurveFields {
                                         : 0),
                 out);
         Series motor = series(p -> 1 / p.margin());
-        for (int i = 1; i <= machine.drive().motors(); i++) {
-            out.put(LiftNames.motor(i), motor);
-        }
+        SourceNames.of(machine).forEach(source -> out.put(source, motor));
         alsoUsed.forEach((part, share) -> out.put(part, series(p -> share)));
     }
 }

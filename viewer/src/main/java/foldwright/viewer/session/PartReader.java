@@ -13,6 +13,7 @@ import foldwright.lift.PinLoad;
 import foldwright.lift.ScrewLoad;
 import foldwright.lift.SpringLoad;
 import foldwright.machine.Machine;
+import foldwright.machine.drive.HandCrank;
 import foldwright.machine.gantry.Block;
 import foldwright.machine.gantry.Gantry;
 import foldwright.machine.gantry.Guide;
@@ -314,7 +315,11 @@ final class PartReader {
     }
 
     private void motorShares(CurvePoint p) {
-        split = "motor torque by cause, " + Numerals.with(p.motor().needed(), Shown.NEWTON_METRE);
+        String source = machine.drive().source() instanceof HandCrank ? "crank" : "motor";
+        split =
+                source
+                        + " torque by cause, "
+                        + Numerals.with(p.motor().needed(), Shown.NEWTON_METRE);
         shares.addAll(ShareRows.of(p.motorShares(), Shown.NEWTON_METRE));
     }
 }

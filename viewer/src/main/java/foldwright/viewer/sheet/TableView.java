@@ -48,12 +48,13 @@ public final class TableView {
         double width = Math.max(machine.base().width(), machine.deck().width());
         double own = Math.max(machine.base().length(), machine.deck().length());
         double more = second == null ? 0 : right(second, offset) - right(scene, 0);
+        // Drawn deeper, the base's far corner stands out to the right as well.
+        double beyond = Math.max(0, overhang(scene, second) - 0.5 * homeX(width));
         double length = own + Math.max(0, more);
         double tallest = second == null ? top : Math.max(top, second.shape().top());
         pinY = -shape.outside();
-        double shear = Math.abs(homeX(1) - homeX(0));
         double boxGrow = machine.box().map(b -> Math.max(0, b.length() - length) / 2).orElse(0.0);
-        double spanX = length + shear * width + 1.2 * boxGrow;
+        double spanX = length + homeX(width) + Math.max(beyond, 1.2 * boxGrow);
         double rise = scene.machine().deck().topAbovePins() + 0.235 * (width / 2 - pinY);
         double boxDrop = machine.box().map(b -> Math.max(0, b.width() - width) / 2).orElse(0.0);
         double drop = flat + pinHeight + 0.235 * (width / 2 + boxDrop + pinY);
@@ -81,11 +82,11 @@ public final class TableView {
             heights = new Scale(flat, top, yFlat, yFlat - tall);
         }
         y0 = yFlat + scale * (flat + pinHeight + 0.235 * pinY);
-        double middle = baseLeft + (machine.base().length() + Math.max(0, more)) / 2;
+        double middle = baseLeft + (machine.base().length() + Math.max(0, more) + beyond) / 2;
         centreX = (at.tableLeft() + at.tableRight()) / 2 - at.of(8, 4);
         x0 = centreX - scale * middle;
         reach = 1.6 * Math.max(length + width, 2 * (top + pinHeight));
-        double planWide = Math.max(length, machine.box().map(Box::length).orElse(0.0));
+        double planWide = Math.max(length + beyond, machine.box().map(Box::length).orElse(0.0));
         double planHigh =
                 Math.max(width, machine.box().map(Box::width).orElse(0.0))
                         + 0.3 * (top + pinHeight);
@@ -102,6 +103,12 @@ public final class TableView {
         return offset + base.length() - base.pinInset();
     }
 
+    /** How far what lies rightmost stands out beyond its base [m]. */
+    private static double overhang(MachineScene scene, MachineScene second) {
+        return second == null ? scene.overhang() : second.overhang();
+    }
+
+    /** How far to the right a depth is drawn at home [m]. */
     private static double homeX(double y) {
         return new View(View.Stance.home(), 1, 0, 0).x(0, y, 0);
     }

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.watch;
 
+import foldwright.lift.RiseCommand;
 import foldwright.machine.Machine;
-import foldwright.machine.drive.Rise;
-import foldwright.machine.drive.SteadyRise;
 import foldwright.viewer.glb.GlbFile;
 import foldwright.viewer.scene.LiftShape;
 import foldwright.viewer.scene.MachineScene;
@@ -18,6 +17,8 @@ import java.nio.file.Path;
  */
 public final class Models {
     private static final int SAMPLES = 251;
+    private static final int MOST_SAMPLES = 8 * (SAMPLES - 1) + 1;
+    private static final double MOST_TURNED = 0.4;
     private static final double SECONDS = 10;
 
     private Models() {}
@@ -27,11 +28,7 @@ public final class Models {
             throws IOException {
         MachineScene scene = new MachineScene(machine);
         LiftShape shape = scene.shape();
-        Course course = unfolding(machine, shape);
-        double[] heights = new double[SAMPLES];
-        for (int i = 0; i < SAMPLES; i++) {
-            heights[i] = course.height(course.duration() * i / (SAMPLES - 1));
-        }
+        double[] heights = unfolding(scene, RiseCommand.unfolding(machine));
         double height =
                 wish.height()
                         .in(
@@ -45,47 +42,27 @@ public final class Models {
                 file);
     }
 
-    /** The height over the time of the real motion. */
-    interface Course {
-        /** How long the real motion takes [s]. */
-        double duration();
-
-        /** Pivot height at a time since the start [m]. */
-        double height(double time);
-    }
-
     /**
-     * Rising at the asked speed with even acceleration at both ends; other laws at an even speed
-     * over the whole time.
+     * Heights at even times from flat to the top, so many that nothing turns by half a turn between
+     * two of them: players turn the short way.
      */
-    static Course unfolding(Machine machine, LiftShape shape) {
-        Rise rise = machine.drive().rise();
-        double flat = shape.flat();
-        double way = shape.top() - flat;
-        double speed = rise instanceof SteadyRise steady ? steady.speed() : way / 60;
-        double acceleration =
-                rise instanceof SteadyRise steady ? steady.acceleration() : 10 * speed;
-        double ramp = Math.min(speed / acceleration, Math.sqrt(way / acceleration));
-        double top = acceleration * ramp;
-        double total = ramp + way / top;
-        return new Course() {
-            @Override
-            public double duration() {
-                return total;
+    private static double[] unfolding(MachineScene scene, RiseCommand rise) {
+        double[] out = new double[0];
+        for (int samples = SAMPLES; samples <= MOST_SAMPLES; samples = 2 * samples - 1) {
+            out = new double[samples];
+            double turns = 0;
+            double before = 0;
+            for (int i = 0; i < samples; i++) {
+                out[i] = rise.height(rise.end() * i / (samples - 1));
+                scene.place(out[i]);
+                double travel = scene.lift().footTravel();
+                turns = Math.max(turns, Math.abs(travel - before) * scene.turnsPerTravel());
+                before = travel;
             }
-
-            @Override
-            public double height(double t) {
-                double gone = Math.max(0, Math.min(t, total));
-                if (gone < ramp) {
-                    return flat + acceleration * gone * gone / 2;
-                }
-                double left = total - gone;
-                if (left < ramp) {
-                    return flat + way - acceleration * left * left / 2;
-                }
-                return flat + top * (gone - ramp / 2);
+            if (turns < MOST_TURNED) {
+                return out;
             }
-        };
+        }
+        return out;
     }
 }

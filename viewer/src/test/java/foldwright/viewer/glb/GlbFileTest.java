@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import foldwright.report.draw.Theme;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
@@ -17,9 +16,6 @@ import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.theme.Palette;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,10 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 class GlbFileTest {
     @TempDir Path folder;
 
-    private JsonNode json;
-    private ByteBuffer numbers;
-
-    private void write() throws IOException {
+    private Glb write() throws IOException {
         MachineScene scene = new MachineScene(Headless.machine("van-bench"));
         Results results = Sample.results(scene.machine());
         double[] heights = new double[61];
@@ -45,36 +38,17 @@ class GlbFileTest {
                 scene,
                 new GlbFile.Motion(heights, 10, new SheetBuilder(scene).look(results, choice)),
                 file);
-        ByteBuffer all = ByteBuffer.wrap(Files.readAllBytes(file)).order(ByteOrder.LITTLE_ENDIAN);
-        assertThat(all.getInt(0)).isEqualTo(0x46546C67);
-        assertThat(all.getInt(4)).isEqualTo(2);
-        assertThat(all.getInt(8)).isEqualTo(all.capacity());
-        int length = all.getInt(12);
-        assertThat(length % 4).isZero();
-        json = new ObjectMapper().readTree(all.array(), 20, length);
-        numbers = all.slice(28 + length, all.getInt(20 + length)).order(ByteOrder.LITTLE_ENDIAN);
-    }
-
-    private float[] floats(int accessor) {
-        JsonNode a = json.get("accessors").get(accessor);
-        JsonNode view = json.get("bufferViews").get(a.get("bufferView").asInt());
-        float[] out = new float[view.get("byteLength").asInt() / 4];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = numbers.getFloat(view.get("byteOffset").asInt() + 4 * i);
-        }
-        return out;
+        return new Glb(file);
     }
 
     @Test
     void peakOfAnArmsLoadIsOnTheArm() throws IOException {
-        write();
-        JsonNode arm = null;
-        for (JsonNode node : json.get("nodes")) {
-            arm = node.get("name").asText().equals("front arm 1 rising") ? node : arm;
-        }
+        Glb glb = write();
+        JsonNode json = glb.json();
+        JsonNode arm = json.get("nodes").get(glb.node("front arm 1 rising"));
         JsonNode faces = json.get("meshes").get(arm.get("mesh").asInt()).get("primitives").get(0);
-        float[] at = floats(faces.get("attributes").get("POSITION").asInt());
-        float[] colour = floats(faces.get("attributes").get("COLOR_0").asInt());
+        float[] at = glb.floats(faces.get("attributes").get("POSITION").asInt());
+        float[] colour = glb.floats(faces.get("attributes").get("COLOR_0").asInt());
         Results results = Sample.results(Headless.machine("van-bench"));
         LoadField field =
                 LoadField.of(
@@ -97,7 +71,8 @@ class GlbFileTest {
 
     @Test
     void turnsTakeTheShortWayBetweenSamples() throws IOException {
-        write();
+        Glb glb = write();
+        JsonNode json = glb.json();
         for (JsonNode channel : json.get("animations").get(0).get("channels")) {
             if (channel.get("target").get("path").asText().equals("rotation")) {
                 JsonNode sampler =
@@ -105,7 +80,7 @@ class GlbFileTest {
                                 .get(0)
                                 .get("samplers")
                                 .get(channel.get("sampler").asInt());
-                float[] q = floats(sampler.get("output").asInt());
+                float[] q = glb.floats(sampler.get("output").asInt());
                 for (int i = 0; i < q.length; i += 4) {
                     double norm =
                             q[i] * q[i]
@@ -128,11 +103,12 @@ class GlbFileTest {
 
     @Test
     void boundsOfPositionsAreStatedAndRight() throws IOException {
-        write();
+        Glb glb = write();
+        JsonNode json = glb.json();
         for (JsonNode mesh : json.get("meshes")) {
             for (JsonNode primitive : mesh.get("primitives")) {
                 int accessor = primitive.get("attributes").get("POSITION").asInt();
-                float[] p = floats(accessor);
+                float[] p = glb.floats(accessor);
                 JsonNode low = json.get("accessors").get(accessor).get("min");
                 JsonNode high = json.get("accessors").get(accessor).get("max");
                 for (int i = 0; i < p.length; i++) {
