@@ -10,7 +10,10 @@ import foldwright.study.Caution;
 import foldwright.study.Check;
 import foldwright.study.Numerals;
 import foldwright.study.Outcome;
+import foldwright.study.Question;
 import foldwright.study.Remedy;
+import foldwright.study.Share;
+import foldwright.study.Split;
 import foldwright.study.Verdict;
 import foldwright.study.order.OrderList;
 import java.io.IOException;
@@ -19,6 +22,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -111,6 +115,9 @@ final class AssessCommand implements Callable<Integer> {
         out.println();
         a.headline().speaker().ifPresent(c -> out.print(speech(c, page)));
         out.println();
+        a.checks().stream()
+                .filter(c -> c.question() == Question.ORDER)
+                .forEach(c -> c.grounds().split().ifPresent(s -> out.println(shares(s))));
         for (Caution c : a.cautions()) {
             String title = c.title().toLowerCase(Locale.ROOT);
             out.println(page.of("caution, " + title + ": " + c.words()));
@@ -127,6 +134,23 @@ final class AssessCommand implements Callable<Integer> {
             out.println("wrote " + folder.resolve("report.html") + " and result.json");
         }
         out.flush();
+    }
+
+    /** What makes the load of a part. */
+    private static String shares(Split split) {
+        Table table =
+                new Table(
+                        List.of("  what makes the " + split.words(), "", ""),
+                        List.of(Table.Side.LEFT, Table.Side.RIGHT, Table.Side.RIGHT));
+        for (Share s : split.told()) {
+            OptionalDouble part = split.part(s);
+            table.row(
+                    "    " + s.name(),
+                    s.amount().text(),
+                    part.isPresent() ? Numerals.percent(part.getAsDouble()) : "");
+        }
+        table.row("    together", split.whole().text(), "");
+        return table.text();
     }
 
     /** What the check found and what would change it, best last, margins below one another. */

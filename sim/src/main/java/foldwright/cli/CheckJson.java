@@ -12,6 +12,7 @@ import foldwright.study.HandCard;
 import foldwright.study.Outcome;
 import foldwright.study.Remedy;
 import foldwright.study.Share;
+import foldwright.study.Split;
 import foldwright.study.order.OrderList;
 import java.io.IOException;
 import java.util.List;
@@ -89,14 +90,9 @@ final class CheckJson {
         out.writeStringField("title", c.title());
         out.writeStringField("finding", c.finding());
         outcome(out, c.outcome());
-        out.writeArrayFieldStart("shares");
-        for (Share s : c.grounds().shares()) {
-            out.writeStartObject();
-            out.writeStringField("cause", s.cause().name().toLowerCase(Locale.ROOT));
-            number(out, "value", s.amount().si());
-            out.writeEndObject();
+        if (c.grounds().split().isPresent()) {
+            split(out, c.grounds().split().get());
         }
-        out.writeEndArray();
         out.writeArrayFieldStart("remedies");
         for (Remedy r : c.remedies()) {
             out.writeStartObject();
@@ -107,6 +103,21 @@ final class CheckJson {
         out.writeEndArray();
         grounds(out, c);
         out.writeEndObject();
+    }
+
+    /** What makes the load: the shares add up to {@code sharesTotal}. */
+    private static void split(JsonGenerator out, Split split) throws IOException {
+        out.writeStringField("sharesOf", split.words());
+        number(out, "sharesTotal", split.whole().si());
+        out.writeArrayFieldStart("shares");
+        for (Share s : split.shares()) {
+            out.writeStartObject();
+            out.writeStringField("cause", s.cause().name().toLowerCase(Locale.ROOT));
+            out.writeStringField("name", s.name());
+            number(out, "value", s.amount().si());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
     }
 
     static void outcome(JsonGenerator out, Outcome o) throws IOException {

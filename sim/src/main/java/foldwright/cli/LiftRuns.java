@@ -8,6 +8,7 @@ import foldwright.lift.ForceCurve;
 import foldwright.lift.HoldResult;
 import foldwright.lift.HoldStudy;
 import foldwright.lift.LiftSolver;
+import foldwright.lift.PartShares;
 import foldwright.machine.Machine;
 import foldwright.study.Runs;
 import java.util.Optional;
@@ -22,6 +23,11 @@ final class LiftRuns implements Runs {
     @Override
     public Optional<HoldResult> hold(Machine machine) {
         return Optional.of(HoldStudy.of(machine));
+    }
+
+    @Override
+    public Optional<PartShares> shares(Machine machine, double height, Direction way) {
+        return new LiftSolver(machine).shares(height, way);
     }
 
     /** Unfolds or folds in time. */

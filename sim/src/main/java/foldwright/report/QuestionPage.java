@@ -38,6 +38,9 @@ final class QuestionPage {
 
     private static final double ROUND = 340;
 
+    /** Least share of the largest that stands beside the stack, where each cause has its area. */
+    private static final double FINE = 1e-4;
+
     private final Html out;
     private final Palette palette;
     private final Answer answer;
@@ -116,6 +119,7 @@ final class QuestionPage {
         }
         out.open("section.two").open("div");
         c.plot().ifPresent(this::figure);
+        c.grounds().split().ifPresent(s -> ShareTable.write(out, palette, s));
         grounds(c);
         out.close("div");
         if (onFrontPage.filter(c::equals).isEmpty()) {
@@ -189,10 +193,11 @@ final class QuestionPage {
 
     /** Every cause that is drawn, also one that adds nothing at the worst height. */
     private static List<Share> drawn(Check c, HeightPlot plot) {
-        List<Share> shares = new ArrayList<>(c.grounds().shares());
+        List<Share> shares = new ArrayList<>();
+        c.grounds().split().ifPresent(s -> shares.addAll(s.above(FINE)));
         for (HeightPlot.Layer layer : plot.layers()) {
             if (shares.stream().noneMatch(s -> s.cause() == layer.cause())) {
-                shares.add(new Share(layer.cause(), Amount.of(0, plot.caption().unit())));
+                shares.add(Share.of(layer.cause(), Amount.of(0, plot.caption().unit())));
             }
         }
         shares.sort(Comparator.comparing(Share::cause).reversed());

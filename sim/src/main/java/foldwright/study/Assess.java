@@ -34,7 +34,7 @@ public final class Assess {
         checks.addAll(new SpringChecks(machine, curve, strokes).checks());
         checks.addAll(new JamChecks(machine).checks());
         hold.ifPresent(h -> checks.addAll(new HoldChecks(machine, h).checks()));
-        checks.addAll(new RatingChecks(machine, curve).checks());
+        checks.addAll(new RatingChecks(machine, curve, runs).checks());
         checks.addAll(new SpringStrength(machine, strokes).checks());
         checks.addAll(new FitChecks(machine).checks());
         if (machine.gantry().isPresent()) {

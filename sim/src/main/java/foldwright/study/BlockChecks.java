@@ -109,7 +109,7 @@ final class BlockChecks {
                         "static safety factor as in ISO 14728-2; loads from the gantry's balance");
         Grounds grounds =
                 new Grounds(
-                        List.of(),
+                        Optional.empty(),
                         card,
                         Assumptions.under(machine, "gantry"),
                         List.of(),

@@ -3,24 +3,25 @@ package foldwright.study;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What a check stands on.
  *
- * @param shares the required amount at the worst place, split by cause; may be empty
+ * @param split what makes the load at the worst place, where that is known
  * @param byHand the formula with numbers
  * @param assumptions inputs to be measured
  * @param cautions what can hurt
  * @param limits where the answer stops being valid, one sentence each
  */
 public record Grounds(
-        List<Share> shares,
+        Optional<Split> split,
         HandCard byHand,
         List<Assumption> assumptions,
         List<Caution> cautions,
         List<String> limits) {
     public Grounds {
-        shares = List.copyOf(shares);
+        Objects.requireNonNull(split, "split");
         Objects.requireNonNull(byHand, "byHand");
         assumptions = List.copyOf(assumptions);
         cautions = List.copyOf(cautions);
@@ -29,6 +30,11 @@ public record Grounds(
 
     /** Grounds that are a formula only. */
     public static Grounds of(HandCard byHand) {
-        return new Grounds(List.of(), byHand, List.of(), List.of(), List.of());
+        return new Grounds(Optional.empty(), byHand, List.of(), List.of(), List.of());
+    }
+
+    /** A formula with what makes the load. */
+    public static Grounds of(HandCard byHand, Optional<Split> split) {
+        return new Grounds(split, byHand, List.of(), List.of(), List.of());
     }
 }

@@ -77,7 +77,7 @@ final class HoldChecks {
                 new Check.Text("Holding unpowered", Sentences.of(hold.sentence()) + ran()),
                 outcome(),
                 new Grounds(
-                        List.of(),
+                        Optional.empty(),
                         Hand.card(drive.holdingFriction(), drive.efficiency(least())),
                         Assumptions.under(machine, "drive.screw"),
                         List.of(),

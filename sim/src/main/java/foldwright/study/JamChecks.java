@@ -50,7 +50,7 @@ final class JamChecks {
                 new Check.Text("Pins locking", finding),
                 outcome,
                 new Grounds(
-                        List.of(),
+                        Optional.empty(),
                         Hand.card(lock),
                         Assumptions.under(machine, "lift.pins"),
                         List.of(),

@@ -86,7 +86,7 @@ final class LeanCheck {
                 new Check.Text("Lean from the pull test", finding),
                 outcome,
                 new Grounds(
-                        List.of(),
+                        Optional.empty(),
                         card,
                         Assumptions.under(machine, "measured.lateralStiffness"),
                         List.of(),

@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.study;
 
-import foldwright.lift.Cause;
 import foldwright.lift.CurvePoint;
 import foldwright.lift.Direction;
 import foldwright.lift.Finding;
 import foldwright.lift.ForceCurve;
 import foldwright.machine.Machine;
 import foldwright.machine.drive.HandCrank;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -97,7 +95,12 @@ final class MotorCheck {
         Optional<CurvePoint> worst = curve.worst();
         Grounds grounds =
                 new Grounds(
-                        worst.map(this::shares).orElse(List.of()),
+                        worst.map(
+                                p ->
+                                        Split.of(
+                                                "motor torque by cause",
+                                                p.motorShares(),
+                                                Shown.NEWTON_METRE)),
                         worst.map(new MotorSums(machine)::at).orElse(new HandCard(List.of(), "")),
                         Assumptions.under(machine, "drive", "lift.pins", "lift.sliders"),
                         List.of(),
@@ -165,17 +168,6 @@ final class MotorCheck {
         double a = below.motor().available() - Math.abs(below.motor().needed());
         double b = above.motor().available() - Math.abs(above.motor().needed());
         return below.height() + a / (a - b) * (above.height() - below.height());
-    }
-
-    private List<Share> shares(CurvePoint p) {
-        List<Share> out = new ArrayList<>();
-        for (Cause c : Cause.values()) {
-            double share = p.motorShares().of(c);
-            if (Math.abs(share) > 1e-4 * Math.abs(p.motor().needed())) {
-                out.add(new Share(c, Amount.of(share, Shown.NEWTON_METRE)));
-            }
-        }
-        return out;
     }
 
     private Optional<HeightPlot> plot() {

@@ -33,6 +33,12 @@ public final class Numerals {
         return Printed.given(Dimension.RATIO, value);
     }
 
+    /** A share of a whole in percent, e.g. "4.2 %". */
+    public static String percent(double share) {
+        double percent = 100 * share;
+        return fixed(percent, Math.abs(percent) < 9.95 ? 1 : 0) + "\u00a0%";
+    }
+
     /** A margin, rounded so that it never crosses a limit of a verdict (1.4996 prints 1.49×). */
     public static String margin(double margin) {
         return Printed.margin(margin);

@@ -4,6 +4,7 @@ package foldwright.study;
 import foldwright.lift.ArmLoad;
 import foldwright.lift.CurvePoint;
 import foldwright.lift.ForceCurve;
+import foldwright.lift.PartShares;
 import foldwright.lift.PinLoad;
 import foldwright.lift.ScrewLoad;
 import foldwright.machine.Machine;
@@ -33,8 +34,10 @@ final class RatingChecks {
     private final ForceCurve curve;
     private final List<CurvePoint> points;
     private final RatingSums sums;
+    private final Runs runs;
 
-    RatingChecks(Machine machine, ForceCurve curve) {
+    RatingChecks(Machine machine, ForceCurve curve, Runs runs) {
+        this.runs = runs;
         this.machine = machine;
         this.curve = curve;
         sums = new RatingSums(machine);
@@ -69,6 +72,31 @@ final class RatingChecks {
                 id, Question.ORDER, text, outcome, Grounds.of(card), List.of(), Optional.empty());
     }
 
+    private Check check(
+            String id, Check.Text text, Outcome outcome, HandCard card, Optional<Split> split) {
+        Grounds grounds = Grounds.of(card, split);
+        return new Check(id, Question.ORDER, text, outcome, grounds, List.of(), Optional.empty());
+    }
+
+    private Optional<PartShares> shares(CurvePoint at) {
+        return runs.shares(machine, at.height(), at.at().direction());
+    }
+
+    /** What is allowed, in words that follow what is; nothing where the file does not say. */
+    private static String allowed(Outcome outcome) {
+        return Double.isFinite(outcome.available().si())
+                ? " of " + outcome.available().text() + " allowed"
+                : "";
+    }
+
+    /** Where and which way, in words that follow the part. */
+    private static String when(CurvePoint p) {
+        return " at "
+                + Numerals.fixed(Shown.MILLIMETRE.fromSi(p.height()), 0)
+                + " mm, "
+                + p.at().direction().label();
+    }
+
     private Optional<Check> arms() {
         OptionalDouble strength = machine.lift().arm().material().strength();
         Optional<CurvePoint> at =
@@ -87,10 +115,19 @@ final class RatingChecks {
                         + Numerals.with(arm.bending(), Shown.NEWTON_METRE)
                         + " at its centre pin, "
                         + outcome.required().text()
+                        + allowed(outcome)
                         + ".";
-        HandCard card = sums.arm(arm);
-        return Optional.of(
-                check("order.arms", new Check.Text("Arms bending", finding), outcome, card));
+        Optional<Split> split =
+                shares(at.get())
+                        .flatMap(s -> s.arm(arm.arm()))
+                        .map(
+                                s ->
+                                        Split.of(
+                                                "bending of the " + arm.arm() + when(at.get()),
+                                                s,
+                                                Shown.NEWTON_METRE));
+        Check.Text text = new Check.Text("Arms bending", finding);
+        return Optional.of(check("order.arms", text, outcome, sums.arm(arm), split));
     }
 
     private Optional<Check> pins() {
@@ -101,12 +138,17 @@ final class RatingChecks {
         }
         PinLoad pin = at.get().parts().worstPin();
         var bearing = machine.lift().pinAt(PinPlace.CENTRE).bearing();
-        String finding =
-                "The "
-                        + pin.pin()
-                        + " carries "
-                        + Numerals.with(pin.force(), Shown.NEWTON)
-                        + ", the most of all.";
+        String carries =
+                "The " + pin.pin() + " carries " + Numerals.with(pin.force(), Shown.NEWTON);
+        Optional<Split> split =
+                shares(at.get())
+                        .flatMap(s -> s.pin(pin.pin()))
+                        .map(
+                                s ->
+                                        Split.of(
+                                                "force on the " + pin.pin() + when(at.get()),
+                                                s,
+                                                Shown.NEWTON));
         if (bearing instanceof BallBearing ball) {
             double rating = ball.staticRating().orElse(Double.NaN) * ball.count();
             Outcome outcome =
@@ -114,9 +156,10 @@ final class RatingChecks {
                             Amount.of(pin.force(), Shown.NEWTON),
                             Amount.of(rating, Shown.NEWTON),
                             place(at.get(), pin.pin()));
-            HandCard card = sums.bearings(pin, ball);
-            return Optional.of(
-                    check("order.pins", new Check.Text("Pin bearings", finding), outcome, card));
+            Check.Text text =
+                    new Check.Text(
+                            "Pin bearings", carries + allowed(outcome) + ", the most of all.");
+            return Optional.of(check("order.pins", text, outcome, sums.bearings(pin, ball), split));
         }
         Bush bush = (Bush) bearing;
         Outcome outcome =
@@ -124,9 +167,10 @@ final class RatingChecks {
                         Amount.of(pin.pressure(), Shown.MEGAPASCAL),
                         Amount.of(bush.allowedPressure().orElse(Double.NaN), Shown.MEGAPASCAL),
                         place(at.get(), pin.pin()));
-        HandCard card = sums.bush(pin, bush);
-        return Optional.of(
-                check("order.pins", new Check.Text("Pin pressure", finding), outcome, card));
+        String pressure = outcome.required().text() + allowed(outcome) + " in its bush.";
+        Check.Text text =
+                new Check.Text("Pin pressure", carries + ", the most of all: " + pressure);
+        return Optional.of(check("order.pins", text, outcome, sums.bush(pin, bush), split));
     }
 
     private Check buckling() {
@@ -179,7 +223,11 @@ final class RatingChecks {
                         Amount.of(at.screw().nutPressure(), Shown.MEGAPASCAL),
                         Amount.of(allowed.orElse(Double.NaN), Shown.MEGAPASCAL),
                         place(at, "nut"));
-        String finding = "Pressure on the flanks of the nut is " + outcome.required().text() + ".";
+        String finding =
+                "Pressure on the flanks of the nut is "
+                        + outcome.required().text()
+                        + allowed(outcome)
+                        + ".";
         HandCard card = sums.nut(at.screw());
         return Optional.of(
                 check("order.nut", new Check.Text("Nut pressure", finding), outcome, card));

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.study;
 
+import foldwright.lift.Direction;
 import foldwright.lift.ForceCurve;
 import foldwright.lift.HoldResult;
+import foldwright.lift.PartShares;
 import foldwright.machine.Machine;
 import java.util.Optional;
 
@@ -13,4 +15,11 @@ public interface Runs {
 
     /** Unpowered, over the travel; empty where that is not computed. */
     Optional<HoldResult> hold(Machine machine);
+
+    /**
+     * What pins and arms carry at a pivot height [m], by cause; empty where that is not computed.
+     */
+    default Optional<PartShares> shares(Machine machine, double height, Direction way) {
+        return Optional.empty();
+    }
 }

@@ -111,7 +111,11 @@ final class SkewChecks {
             String id, Check.Text text, Outcome outcome, HandCard card, Optional<Plot> plot) {
         Grounds grounds =
                 new Grounds(
-                        List.of(), card, Assumptions.under(machine, "gantry"), List.of(), LIMITS);
+                        Optional.empty(),
+                        card,
+                        Assumptions.under(machine, "gantry"),
+                        List.of(),
+                        LIMITS);
         return new Check(id, Question.SKEW, text, outcome, grounds, List.of(), plot);
     }
 

@@ -89,7 +89,7 @@ final class SpringChecks {
                         new Check.Text("Weight against springs", finding),
                         outcome,
                         new Grounds(
-                                List.of(),
+                                Optional.empty(),
                                 Hand.card(
                                         "weight and springs, both as force at the feet",
                                         "margin = (deck + arms) / springs",

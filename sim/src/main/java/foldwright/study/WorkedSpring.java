@@ -84,7 +84,7 @@ record WorkedSpring(Machine machine, SpringStroke stroke) {
                 question,
                 new Check.Text(title, Sentences.of(finding)),
                 outcome,
-                new Grounds(List.of(), hand, List.of(), List.of(), limits),
+                new Grounds(Optional.empty(), hand, List.of(), List.of(), limits),
                 List.of(),
                 Optional.empty());
     }

@@ -253,7 +253,7 @@ final class PartReader {
                 new Share(
                         name,
                         Numerals.with(si, Shown.NEWTON),
-                        Double.isNaN(whole) ? "" : ShareRows.percent(si / whole),
+                        Double.isNaN(whole) ? "" : Numerals.percent(si / whole),
                         si / most,
                         Optional.empty()));
     }
