@@ -77,7 +77,8 @@ final class LimitsCommand implements Callable<Integer> {
             outputs.add(csv, csv(points));
         }
         if (svg != null) {
-            outputs.add(svg, Drawings.rose(machine.name(), limits.plot(points)));
+            outputs.add(
+                    svg, Drawings.rose(machine.name(), limits.plot(GantryLimits.least(points))));
         }
         outputs.write();
         if (json.wanted()) {

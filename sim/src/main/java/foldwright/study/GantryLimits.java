@@ -33,8 +33,16 @@ public final class GantryLimits {
 
     /** Largest acceleration at three by three places in every direction. */
     public List<LimitPoint> map() {
-        return new AccelerationLimits(model, allowed(), FrictionCase.NONE, gantry.moves().speed())
-                .map(PLACES, PLACES);
+        return limits().map(PLACES, PLACES);
+    }
+
+    /** The one of these places with the least acceleration in each direction, sooner found. */
+    public Map<Heading, LimitPoint> least() {
+        return limits().least(PLACES, PLACES);
+    }
+
+    private AccelerationLimits limits() {
+        return new AccelerationLimits(model, allowed(), FrictionCase.NONE, gantry.moves().speed());
     }
 
     private Allowed allowed() {
@@ -71,13 +79,13 @@ public final class GantryLimits {
     }
 
     /** The least of all places by direction, beside the acceleration asked for. */
-    public DirectionPlot plot(List<LimitPoint> points) {
+    public DirectionPlot plot(Map<Heading, LimitPoint> least) {
         return new DirectionPlot(
                 new HeightPlot.Caption(
                         "Largest acceleration",
                         "by direction, at the place that allows least",
                         Shown.METRE_PER_SECOND_SQUARED),
-                least(points).values().stream()
+                least.values().stream()
                         .map(
                                 p ->
                                         new DirectionPlot.Spoke(
@@ -93,7 +101,7 @@ public final class GantryLimits {
     public static Map<Heading, LimitPoint> least(List<LimitPoint> points) {
         Map<Heading, LimitPoint> out = new EnumMap<>(Heading.class);
         for (LimitPoint p : points) {
-            out.merge(p.heading(), p, (a, b) -> b.acceleration() < a.acceleration() ? b : a);
+            out.merge(p.heading(), p, LimitPoint::lesser);
         }
         return out;
     }

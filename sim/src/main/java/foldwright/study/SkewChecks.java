@@ -190,8 +190,7 @@ final class SkewChecks {
     /** The largest acceleration that keeps every limit, by the direction that allows least. */
     private Check allowed() {
         GantryLimits limits = new GantryLimits(machine);
-        List<LimitPoint> points = limits.map();
-        Map<Heading, LimitPoint> least = GantryLimits.least(points);
+        Map<Heading, LimitPoint> least = limits.least();
         LimitPoint worst =
                 least.values().stream()
                         .min(Comparator.comparingDouble(LimitPoint::acceleration))
@@ -225,7 +224,7 @@ final class SkewChecks {
                 outcome,
                 new SkewSums(gantry, sweep.model())
                         .allowed(machine.limits().skew().orElse(Double.NaN), worst),
-                Optional.of(limits.plot(points)));
+                Optional.of(limits.plot(least)));
     }
 
     private static String both(Map<Heading, LimitPoint> least, Heading a, Heading b) {

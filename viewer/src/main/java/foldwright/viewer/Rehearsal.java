@@ -26,7 +26,7 @@ public final class Rehearsal {
             Main.commandLine("curve").execute("curve", machine, "--json");
             Main.commandLine("curve").execute("curve", machine);
             Main.commandLine("watch")
-                    .execute("watch", machine, "--size", "640x360", "--still", still.toString());
+                    .execute("watch", machine, "--size", "1280x720", "--still", still.toString());
             WindowApp.rehearse(Path.of(machine), new LiftEngine(), memory);
         } catch (NoGraphicsException e) {
             System.err.println("foldwright: " + e.getMessage());

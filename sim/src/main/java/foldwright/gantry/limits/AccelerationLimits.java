@@ -150,20 +150,60 @@ public final class AccelerationLimits {
         return new LimitPoint(x, y, heading, trial.acceleration, setBy, trial.use, trial.state);
     }
 
+    /** What is asked at a place in a direction. */
+    private interface Asking {
+        void at(double x, double y, Heading heading);
+    }
+
     /** A grid of places over the travel, ends included, in all directions. */
     public List<LimitPoint> map(int columns, int rows) {
-        Travel t = model.layout().travel();
         List<LimitPoint> points = new ArrayList<>();
+        everywhere(columns, rows, (x, y, heading) -> points.add(at(x, y, heading)));
+        return points;
+    }
+
+    /**
+     * The place of such a grid with the least acceleration in each direction, the first of equals.
+     * Where a place keeps all limits at the least known so far, and a little more than what is
+     * found would be off by, its own is not looked for.
+     */
+    public Map<Heading, LimitPoint> least(int columns, int rows) {
+        Map<Heading, LimitPoint> least = new EnumMap<>(Heading.class);
+        everywhere(
+                columns,
+                rows,
+                (x, y, heading) -> {
+                    LimitPoint known = least.get(heading);
+                    double beyond =
+                            known == null
+                                    ? Double.POSITIVE_INFINITY
+                                    : (1 + 2 * CLOSE) * known.acceleration();
+                    if (known == null || !keeps(x, y, heading, beyond)) {
+                        least.merge(heading, at(x, y, heading), LimitPoint::lesser);
+                    }
+                });
+        return least;
+    }
+
+    private void everywhere(int columns, int rows, Asking asking) {
+        Travel t = model.layout().travel();
         for (int i = 0; i < columns; i++) {
             for (int j = 0; j < rows; j++) {
                 double x = t.xAt(columns > 1 ? i / (columns - 1.0) : 0.5);
                 double y = t.yAt(rows > 1 ? j / (rows - 1.0) : 0.5);
                 for (Heading heading : Heading.values()) {
-                    points.add(at(x, y, heading));
+                    asking.at(x, y, heading);
                 }
             }
         }
-        return points;
+    }
+
+    /** Whether every limit is kept at an acceleration [m/s2], and at rest. */
+    private boolean keeps(double x, double y, Heading heading, double acceleration) {
+        return acceleration < HIGHEST
+                && trial(x, y, heading, acceleration).most() <= 1
+                && trial(x, y, heading, 0).most() <= 1
+                && !playIsTooMuch(x, y, heading);
     }
 
     private Trial trial(double x, double y, Heading heading, double a) {

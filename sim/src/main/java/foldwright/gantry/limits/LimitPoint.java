@@ -31,4 +31,9 @@ public record LimitPoint(
         ordered.putAll(utilisation);
         utilisation = Collections.unmodifiableMap(ordered);
     }
+
+    /** The one of two that allows less; the first of equals. */
+    public static LimitPoint lesser(LimitPoint first, LimitPoint second) {
+        return second.acceleration < first.acceleration ? second : first;
+    }
 }

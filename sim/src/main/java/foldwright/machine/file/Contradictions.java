@@ -4,11 +4,16 @@ package foldwright.machine.file;
 import foldwright.quantity.Dimension;
 import foldwright.quantity.Printed;
 
-/** Reports values that cannot be true together at the place where one of them stands. */
-record Contradictions(Node root, Problems problems) {
-    void add(String path, String found, String allowed) {
-        Node at = KeyPath.nearestOnTheWay(root, path);
-        problems.add(ProblemCode.CONTRADICTION, at.start(), path, found, allowed);
+/** Is told of values that cannot be true together, with the key path of one of them. */
+interface Contradictions {
+    void add(String path, String found, String allowed);
+
+    /** Reports them at the place in a file where that value stands. */
+    static Contradictions in(Node root, Problems problems) {
+        return (path, found, allowed) -> {
+            Node at = KeyPath.nearestOnTheWay(root, path);
+            problems.add(ProblemCode.CONTRADICTION, at.start(), path, found, allowed);
+        };
     }
 
     /** A length as messages print it. */

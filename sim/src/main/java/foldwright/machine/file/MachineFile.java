@@ -14,7 +14,7 @@ import java.util.Optional;
  *
  * @param name name of the file as it was given
  * @param text its text
- * @param machine the machine it describes
+ * @param machine the machine it describes, or one that is tried in its place
  */
 public record MachineFile(String name, String text, Machine machine) {
 
@@ -53,11 +53,16 @@ public record MachineFile(String name, String text, Machine machine) {
         Optional<Machine> machine =
                 root.flatMap(node -> new Binder(problems).bind(node, "", Machine.class));
         root.ifPresent(node -> new AssumedPaths(node, problems).check());
-        machine.ifPresent(made -> CrossChecks.check(made, root.get(), problems));
+        machine.ifPresent(made -> CrossChecks.check(made, Contradictions.in(root.get(), problems)));
         if (machine.isEmpty() || !problems.isEmpty()) {
             throw new BadMachineFile(problems.inOrder());
         }
         return new MachineFile(source.name(), source.text(), machine.get());
+    }
+
+    /** The same file with another machine tried in place of the one it describes. */
+    public MachineFile trying(Machine other) {
+        return new MachineFile(name, text, other);
     }
 
     /** Key paths that exist in this file, in the order of the file. */

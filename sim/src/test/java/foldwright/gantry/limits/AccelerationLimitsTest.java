@@ -6,11 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import foldwright.gantry.model.GantryAssembly;
 import foldwright.gantry.model.GantryModel;
+import foldwright.machine.Machine;
 import foldwright.machine.file.MachineFile;
 import foldwright.proof.GantryCases;
+import foldwright.study.GantryLimits;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Largest accelerations against sums by hand. */
 class AccelerationLimitsTest {
@@ -70,6 +75,34 @@ class AccelerationLimitsTest {
                         .toList();
         assertThat(straight).hasSize(3).allMatch(a -> a > 1);
         assertThat(straight.get(2)).isCloseTo(straight.get(0), within(1e-3 * straight.get(0)));
+    }
+
+    /** Leaving places out that allow more changes no digit of the least, nor which place it is. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "van-bench",
+                "class-plotter",
+                "class-plotter-skews",
+                "field-printer",
+                "gantry-one-end",
+                "gantry-riding-motors"
+            })
+    void leastIsTheLeastOfTheMap(String name) throws Exception {
+        Machine machine = MachineFile.read(Path.of("..", "scenes", name + ".json")).machine();
+        GantryLimits limits = new GantryLimits(machine);
+        Map<Heading, LimitPoint> ofMap = GantryLimits.least(limits.map());
+        Map<Heading, LimitPoint> least = limits.least();
+        assertThat(least).containsOnlyKeys(Heading.values());
+        least.forEach(
+                (heading, p) -> {
+                    LimitPoint other = ofMap.get(heading);
+                    assertThat(p.acceleration()).isEqualTo(other.acceleration());
+                    assertThat(p.setBy()).isEqualTo(other.setBy());
+                    assertThat(p.x()).isEqualTo(other.x());
+                    assertThat(p.y()).isEqualTo(other.y());
+                    assertThat(p.utilisation()).isEqualTo(other.utilisation());
+                });
     }
 
     /** Pure x acceleration at which the first span goes slack, no friction, 30 and 32 N. */

@@ -91,14 +91,18 @@ public final class RunThread implements AutoCloseable {
 
     private void hills(Request request) {
         List<SheetModel.Hill> hills = new ArrayList<>();
+        MachineFile file = request.machine;
         for (Dial dial : request.dials) {
             if (next.overtaken()) {
                 return;
             }
             hills.add(
                     RuleSet.hill(
-                            m -> next.newer() ? Double.NaN : RunMaker.margin(m, request.path),
-                            request.machine,
+                            m ->
+                                    next.newer()
+                                            ? Double.NaN
+                                            : RunMaker.margin(file.trying(m), request.path),
+                            file.machine(),
                             dial,
                             1));
             if (!next.newer()) {

@@ -3,7 +3,6 @@ package foldwright.viewer.session;
 
 import foldwright.lift.ForceCurve;
 import foldwright.machine.Machine;
-import foldwright.machine.file.MachineFile;
 import foldwright.viewer.sheet.SheetModel;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,8 +20,7 @@ public final class Calculator implements AutoCloseable {
     public record Done(long request, Results results, List<SheetModel.Hill> hills) {}
 
     /** What to compute. */
-    private record Request(
-            long number, Machine machine, MachineFile file, List<Dial> dials, Depth depth) {}
+    private record Request(long number, Machine machine, List<Dial> dials, Depth depth) {}
 
     /** How much. */
     public enum Depth {
@@ -52,9 +50,9 @@ public final class Calculator implements AutoCloseable {
     }
 
     /** Asks for results; returns the number by which they come back. */
-    public long ask(Machine machine, MachineFile file, List<Dial> dials, Depth depth) {
+    public long ask(Machine machine, List<Dial> dials, Depth depth) {
         long number = ++count;
-        next.ask(new Request(number, machine, file, dials, depth));
+        next.ask(new Request(number, machine, dials, depth));
         return number;
     }
 
@@ -114,8 +112,8 @@ public final class Calculator implements AutoCloseable {
             }
             hills.add(
                     RuleSet.hill(
-                            m -> margins.applyAsDouble(m.machine()),
-                            request.file,
+                            margins,
+                            request.machine,
                             dial,
                             request.machine.limits().motorMargin()));
             give(request, whole, List.copyOf(hills));

@@ -2,6 +2,7 @@
 package foldwright.viewer.session;
 
 import foldwright.machine.Machine;
+import foldwright.machine.MachineNumbers;
 import foldwright.machine.drive.BeltReduction;
 import foldwright.machine.drive.SteadyRise;
 import foldwright.machine.file.MachineText;
@@ -216,16 +217,40 @@ public record Dial(
             return text.with(path, motor + ":" + Math.round(motor * si));
         }
         MachineText out = text;
-        if (path.equals(THREAD_FRICTION)) {
-            // The range of friction to expect must hold the friction itself.
-            var nut = file.drive().screw().nut();
-            if (nut.frictionLow().isPresent() && si < nut.frictionLow().getAsDouble()) {
-                out = out.with("drive.screw.nut.frictionLow", si);
-            }
-            if (nut.frictionHigh().isPresent() && si > nut.frictionHigh().getAsDouble()) {
-                out = out.with("drive.screw.nut.frictionHigh", si);
-            }
+        for (String along : along(si, file)) {
+            out = out.with(along, si);
         }
         return out.with(path, si);
+    }
+
+    /**
+     * The machine of a file with this value, what reading {@link #write} would give but for the
+     * last digits; its values may contradict each other.
+     *
+     * @throws IllegalArgumentException where the value is not allowed
+     */
+    public Machine on(Machine file, double si) {
+        if (kind == Kind.TEETH && file.drive().transmission() instanceof BeltReduction belt) {
+            double screw = Math.round(belt.teeth().motor() * si);
+            return MachineNumbers.with(file, path + ".screw", screw);
+        }
+        Machine out = file;
+        for (String along : along(si, file)) {
+            out = MachineNumbers.with(out, along, si);
+        }
+        return MachineNumbers.with(out, path, si);
+    }
+
+    /** What moves along: the range of friction to expect must hold the friction itself. */
+    private List<String> along(double si, Machine file) {
+        var nut = file.drive().screw().nut();
+        if (!path.equals(THREAD_FRICTION)) {
+            return List.of();
+        } else if (si < nut.frictionLow().orElse(si)) {
+            return List.of("drive.screw.nut.frictionLow");
+        }
+        return si > nut.frictionHigh().orElse(si)
+                ? List.of("drive.screw.nut.frictionHigh")
+                : List.of();
     }
 }

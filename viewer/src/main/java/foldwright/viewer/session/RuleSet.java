@@ -2,9 +2,7 @@
 package foldwright.viewer.session;
 
 import foldwright.machine.Machine;
-import foldwright.machine.file.BadMachineFile;
-import foldwright.machine.file.MachineFile;
-import foldwright.machine.file.MachineText;
+import foldwright.machine.file.CrossChecks;
 import foldwright.viewer.sheet.SheetModel;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,7 +88,7 @@ public final class RuleSet {
      * @param holdsFrom margin from which it holds [1]
      */
     public static SheetModel.Hill hill(
-            ToDoubleFunction<MachineFile> margin, MachineFile file, Dial dial, double holdsFrom) {
+            ToDoubleFunction<Machine> margin, Machine file, Dial dial, double holdsFrom) {
         List<Double> margins = new ArrayList<>();
         for (int i = 0; i < HILL_POINTS; i++) {
             margins.add(margin(margin, file, dial, i));
@@ -100,12 +98,12 @@ public final class RuleSet {
 
     /** One point of a hill, from 0 at the dial's low end; not a number where no machine can be. */
     public static double margin(
-            ToDoubleFunction<MachineFile> margin, MachineFile file, Dial dial, int point) {
+            ToDoubleFunction<Machine> margin, Machine file, Dial dial, int point) {
         double si = dial.low() + (dial.high() - dial.low()) * point / (HILL_POINTS - 1);
         try {
-            MachineText text = dial.write(MachineText.of(file), si, file.machine());
-            return margin.applyAsDouble(text.read());
-        } catch (BadMachineFile | RuntimeException e) {
+            Machine variant = dial.on(file, si);
+            return CrossChecks.agree(variant) ? margin.applyAsDouble(variant) : Double.NaN;
+        } catch (RuntimeException e) {
             // A machine that cannot be built with this number has no margin there.
             return Double.NaN;
         }

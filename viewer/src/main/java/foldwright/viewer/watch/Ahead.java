@@ -4,7 +4,6 @@ package foldwright.viewer.watch;
 import foldwright.lift.ForceCurve;
 import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
-import foldwright.machine.file.MachineFile;
 import foldwright.run.BadRunFile;
 import foldwright.viewer.play.RunMaker;
 import foldwright.viewer.session.Dial;
@@ -100,14 +99,14 @@ final class Ahead implements AutoCloseable {
     void hills(int count) throws BadMachineFile, BadRunFile, RunMaker.NoRunException {
         Subject shown = subject();
         List<Dial> dials = shown.dials();
-        Future<ToDoubleFunction<MachineFile>> margins =
+        Future<ToDoubleFunction<Machine>> margins =
                 pool.submit(() -> shown.margins(engine, wait(curve)));
         for (Dial dial : dials.subList(0, Math.min(count, dials.size()))) {
             List<Future<Double>> points = new ArrayList<>();
             for (int i = 0; i < RuleSet.HILL_POINTS; i++) {
                 int point = i;
                 Callable<Double> work =
-                        () -> RuleSet.margin(wait(margins), shown.machine(), dial, point);
+                        () -> RuleSet.margin(wait(margins), shown.machine().machine(), dial, point);
                 points.add(pool.submit(work));
             }
             hills.add(points);

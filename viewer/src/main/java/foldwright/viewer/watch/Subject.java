@@ -66,12 +66,10 @@ public record Subject(
      *
      * @param curve of the machine
      */
-    ToDoubleFunction<MachineFile> margins(Engine engine, ForceCurve curve) {
-        if (alongPath()) {
-            return m -> RunMaker.margin(m, path);
-        }
-        ToDoubleFunction<Machine> margins = engine.margins(machine.machine(), curve);
-        return m -> margins.applyAsDouble(m.machine());
+    ToDoubleFunction<Machine> margins(Engine engine, ForceCurve curve) {
+        return alongPath()
+                ? m -> RunMaker.margin(machine.trying(m), path)
+                : engine.margins(machine.machine(), curve);
     }
 
     /** Margin from which it holds [1]. */

@@ -159,7 +159,7 @@ public final class Desk implements AutoCloseable {
     }
 
     private void ask(Calculator.Depth depth) {
-        calculator.ask(machine, numbers.tried(), numbers.ofLift(), depth);
+        calculator.ask(machine, numbers.ofLift(), depth);
     }
 
     /** Takes finished results; returns whether there were any. */

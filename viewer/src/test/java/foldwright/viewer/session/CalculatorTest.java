@@ -64,8 +64,8 @@ class CalculatorTest {
         MachineFile binds = MachineFile.read(Headless.scene("van-bench-binds"));
         try (Calculator calculator = new Calculator(engine, answers::release)) {
             calculator.hold();
-            calculator.ask(bench.machine(), bench, List.of(), Calculator.Depth.QUICK);
-            long last = calculator.ask(binds.machine(), binds, List.of(), Calculator.Depth.QUICK);
+            calculator.ask(bench.machine(), List.of(), Calculator.Depth.QUICK);
+            long last = calculator.ask(binds.machine(), List.of(), Calculator.Depth.QUICK);
             assertThat(engine.asked).isEmpty();
             calculator.goOn();
             assertThat(answers.tryAcquire(20, TimeUnit.SECONDS)).isTrue();
@@ -84,7 +84,7 @@ class CalculatorTest {
             calculator.hold();
             calculator.goOn();
             for (int i = 0; i < 3; i++) {
-                calculator.ask(bench.machine(), bench, List.of(), Calculator.Depth.QUICK);
+                calculator.ask(bench.machine(), List.of(), Calculator.Depth.QUICK);
                 assertThat(answers.tryAcquire(20, TimeUnit.SECONDS)).isTrue();
             }
             assertThat(engine.asked).hasSize(3);
