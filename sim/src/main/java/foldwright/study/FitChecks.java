@@ -5,6 +5,7 @@ import foldwright.machine.Box;
 import foldwright.machine.Machine;
 import foldwright.machine.Tool;
 import foldwright.machine.WhenFolded;
+import foldwright.machine.drive.HandCrank;
 import foldwright.machine.linkage.ArmPlanes;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,7 +98,8 @@ final class FitChecks {
                         + box.name()
                         + " has room for "
                         + outcome.available().text()
-                        + ".";
+                        + "."
+                        + (name.equals("length") ? crank() : "");
         return check(
                 "fit." + name,
                 new Check.Text("Folded " + name, finding),
@@ -108,6 +110,13 @@ final class FitChecks {
                         sum + " = " + outcome.required().text(),
                         "Sizes of the machine file; what sticks out beyond base and deck is not"
                                 + " counted"));
+    }
+
+    /** A crank stands out beyond the base, so it travels by itself. */
+    private String crank() {
+        return machine.drive().source() instanceof HandCrank
+                ? " The hand crank is not counted: take it off first."
+                : "";
     }
 
     private Check check(String id, Check.Text text, Outcome outcome, HandCard card) {

@@ -11,7 +11,7 @@ public enum Question {
             "It leans too far",
             "needs a gantry and measured.lateralStiffness"),
     SKEW("How far does it skew?", "It moves square", "It skews too far", "needs a gantry"),
-    FIT("Does it fit the box?", "It fits the box", "It does not fit the box"),
+    FIT("Does it fit the box?", "It fits the box", "It does not fit the box", "needs a box"),
     ORDER("What do I order?", "No part is over its rating", "A part is over its rating");
 
     private final String words;

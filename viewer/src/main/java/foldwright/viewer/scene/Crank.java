@@ -21,6 +21,8 @@ final class Crank {
     /** How far it stands out beyond the end of the base [m]. */
     static final double OVERHANG = CLEAR + GRIP_END;
 
+    private static final double GRIP_RADIUS = 0.0085;
+
     private final HandCrank crank;
     private final Machine machine;
     private final PartList out;
@@ -29,6 +31,11 @@ final class Crank {
         this.crank = crank;
         this.machine = machine;
         this.out = out;
+    }
+
+    /** How far to each side of its shaft it swings [m]. */
+    double swing() {
+        return crank.radius() + GRIP_RADIUS;
     }
 
     /**
@@ -67,7 +74,7 @@ final class Crank {
                 .alongX()
                 .bar(0.0055, 0.002, 0.010, 16)
                 .zone(Zone.MOTOR)
-                .bar(0.0085, 0.010, GRIP_END, 20)
+                .bar(GRIP_RADIUS, 0.010, GRIP_END, 20)
                 .mesh();
     }
 }

@@ -38,6 +38,7 @@ final class DriveParts {
     private int beltChannel = -1;
     private double beltPerTravel;
     private double overhang;
+    private double swing;
 
     DriveParts(Machine machine, LiftShape shape, PartList out) {
         this.machine = machine;
@@ -53,6 +54,11 @@ final class DriveParts {
     /** How far the drive stands out beyond the end of the base at +x [m]. */
     double overhang() {
         return overhang;
+    }
+
+    /** How far to each side that swings which stands out there [m]. */
+    double swing() {
+        return swing;
     }
 
     int beltChannel() {
@@ -239,8 +245,10 @@ final class DriveParts {
     }
 
     private void crank(HandCrank hand, Turning turned, double from, double sense) {
-        new Crank(hand, machine, out).add(turned, from, sense);
+        Crank crank = new Crank(hand, machine, out);
+        crank.add(turned, from, sense);
         overhang = sense > 0 ? Crank.OVERHANG : 0;
+        swing = sense > 0 ? crank.swing() : 0;
     }
 
     private void directMotor(int index, double[] at) {

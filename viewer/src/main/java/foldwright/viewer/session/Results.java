@@ -67,6 +67,11 @@ public record Results(
         return new Results(curve, plot, all, waiting, earlier.hold, gantry.or(earlier::gantry));
     }
 
+    /** What is said of a question without an answer: what it needs, or that one will come. */
+    public String waiting(Question question) {
+        return whole() && !question.needs().isEmpty() ? question.needs() : waiting;
+    }
+
     /** Whether everything has been computed. */
     public boolean whole() {
         return hold.isPresent();

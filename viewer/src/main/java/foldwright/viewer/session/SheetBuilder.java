@@ -352,7 +352,7 @@ public final class SheetBuilder {
     private static SheetModel.Cards cards(Results results, Question open) {
         List<SheetModel.Answer> answers = new ArrayList<>();
         for (Question q : Question.values()) {
-            answers.add(new SheetModel.Answer(q, results.of(q), results.waiting()));
+            answers.add(new SheetModel.Answer(q, results.of(q), results.waiting(q)));
         }
         return new SheetModel.Cards(answers, open);
     }

@@ -95,7 +95,7 @@ final class CardPainter {
                 top + at.of(44, 25),
                 pen.fit(question, answer.question().words(), right - at.of(30, 22) - x));
         if (answer.worst().isEmpty()) {
-            waiting(answer, x, top);
+            waiting(answer, x, top + at.of(76, 52));
             return;
         }
         Check check = answer.worst().get();
@@ -149,9 +149,9 @@ final class CardPainter {
         pen.canvas.stroke(pen.palette.rule, pen.line(1));
     }
 
-    private void waiting(SheetModel.Answer answer, double x, double top) {
+    private void waiting(SheetModel.Answer answer, double x, double first) {
         Lettering look = pen.text(pen.palette.ink2);
-        double y = top + at.of(76, 52);
+        double y = first;
         for (String line : lines(look, answer.waiting(), at.cardsRight() - x)) {
             pen.canvas.text(look, x, y, line);
             y += 1.4 * look.em();
@@ -230,12 +230,7 @@ final class CardPainter {
         Lettering question = pen.question(known ? pen.palette.ink : pen.palette.ink2);
         pen.canvas.text(question, x, top + at.of(45, 31), answer.question().words());
         if (!known) {
-            Lettering text = pen.text(pen.palette.ink2);
-            pen.canvas.text(
-                    text,
-                    x,
-                    top + at.of(75, 50),
-                    pen.fit(text, answer.waiting(), at.cardsRight() - x));
+            waiting(answer, x, top + at.of(75, 50));
         } else {
             Outcome outcome = answer.worst().get().outcome();
             Lettering number = pen.strong(23, 17, pen.palette.ink);

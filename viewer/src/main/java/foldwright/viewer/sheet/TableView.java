@@ -48,12 +48,15 @@ public final class TableView {
         double width = Math.max(machine.base().width(), machine.deck().width());
         double own = Math.max(machine.base().length(), machine.deck().length());
         double more = second == null ? 0 : right(second, offset) - right(scene, 0);
+        MachineScene right = second == null ? scene : second;
         // Drawn deeper, the base's far corner stands out to the right as well.
-        double beyond = Math.max(0, overhang(scene, second) - 0.5 * homeX(width));
+        double beyond = Math.max(0, right.overhang() + homeX(right.swing()) - 0.5 * homeX(width));
         double length = own + Math.max(0, more);
         double tallest = second == null ? top : Math.max(top, second.shape().top());
         pinY = -shape.outside();
         double boxGrow = machine.box().map(b -> Math.max(0, b.length() - length) / 2).orElse(0.0);
+        // What is drawn behind the end of the base must clear the tab, which the base runs below.
+        double clear = beyond > 0 ? at.of(40, 27) : 0;
         double spanX = length + homeX(width) + Math.max(beyond, 1.2 * boxGrow);
         double rise = scene.machine().deck().topAbovePins() + 0.235 * (width / 2 - pinY);
         double boxDrop = machine.box().map(b -> Math.max(0, b.width() - width) / 2).orElse(0.0);
@@ -61,7 +64,7 @@ public final class TableView {
         double room = at.tableBottom() - at.of(24, 16) - at.tableTop();
         double s =
                 Math.min(
-                        (at.tableRight() - at.tableLeft()) / spanX,
+                        (at.tableRight() - clear - at.tableLeft()) / spanX,
                         room / (tallest - flat + drop + rise));
         // The scale keeps its usual height where the machine allows it.
         scale = Math.min(s, (at.scaleFlat() - at.scaleTop()) / (top - flat));
@@ -83,10 +86,11 @@ public final class TableView {
         }
         y0 = yFlat + scale * (flat + pinHeight + 0.235 * pinY);
         double middle = baseLeft + (machine.base().length() + Math.max(0, more) + beyond) / 2;
-        centreX = (at.tableLeft() + at.tableRight()) / 2 - at.of(8, 4);
+        centreX = (at.tableLeft() + at.tableRight() - clear) / 2 - at.of(8, 4);
         x0 = centreX - scale * middle;
         reach = 1.6 * Math.max(length + width, 2 * (top + pinHeight));
-        double planWide = Math.max(length + beyond, machine.box().map(Box::length).orElse(0.0));
+        double planEnds = length + Math.max(beyond, 2 * right.overhang() - beyond);
+        double planWide = Math.max(planEnds, machine.box().map(Box::length).orElse(0.0));
         double planHigh =
                 Math.max(width, machine.box().map(Box::width).orElse(0.0))
                         + 0.3 * (top + pinHeight);
@@ -101,11 +105,6 @@ public final class TableView {
     private static double right(MachineScene scene, double offset) {
         var base = scene.machine().base();
         return offset + base.length() - base.pinInset();
-    }
-
-    /** How far what lies rightmost stands out beyond its base [m]. */
-    private static double overhang(MachineScene scene, MachineScene second) {
-        return second == null ? scene.overhang() : second.overhang();
     }
 
     /** How far to the right a depth is drawn at home [m]. */

@@ -10,9 +10,12 @@ import foldwright.report.draw.Theme;
 import foldwright.study.Question;
 import foldwright.viewer.Sample;
 import foldwright.viewer.glb.Glb;
+import foldwright.viewer.render.View;
 import foldwright.viewer.scene.Ground;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.scene.Part;
+import foldwright.viewer.sheet.Layout;
+import foldwright.viewer.sheet.TableView;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -116,5 +119,26 @@ class CrankTest {
         assertThat(scene.part("hand crank").map(Part::body))
                 .isEqualTo(scene.part("screw 1").map(Part::body))
                 .isNotEqualTo(Optional.empty());
+    }
+
+    /**
+     * In the picture at home, all around its turn, it stays left of the tab on the height scale.
+     */
+    @Test
+    void turnsBesideTheScaleAndNotAcrossIt() throws Exception {
+        MachineScene scene = new MachineScene(MachineFile.read(seed()).machine());
+        for (int[] size : new int[][] {{1280, 720}, {1920, 1080}, {900, 560}}) {
+            Layout layout = new Layout(size[0], size[1], 1);
+            View view = new TableView(layout, scene).view(View.Stance.home(), 1, 0, 0);
+            double right = 0;
+            for (double angle = 0; angle < 2 * Math.PI; angle += 0.01) {
+                double lift = (travel(23) + LEAD * angle / (2 * Math.PI));
+                double opening =
+                        Math.toDegrees(Math.acos(Math.cos(Math.toRadians(8)) - lift / ARM));
+                Vector3f shaft = handle(scene, opening);
+                right = Math.max(right, view.x(shaft.x + 0.050, shaft.y, shaft.z));
+            }
+            assertThat(right).isBetween(0.5 * layout.scaleX(), layout.tableRight() - 10);
+        }
     }
 }
