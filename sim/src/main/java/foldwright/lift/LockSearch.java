@@ -25,15 +25,28 @@ import java.util.Optional;
  * alone that amplification is 4 μ r/h. The friction rows that carry the loop name the part.
  *
  * <p>Whether friction locks does not depend on the load, so the search runs without springs and
- * with a twentieth of the weights: near a lock the true loads would squeeze even stiff joints so
- * far that the lift folds through first.
+ * with a tenth of the weights: near a lock the true loads would squeeze even stiff joints so far
+ * that the lift folds through first.
  */
 final class LockSearch {
     private static final int ROUNDS = 12;
-    private static final double AIM = 0.5;
 
-    /** Free fall twenty times weaker [m/s²]: see the class comment. */
-    private static final double LIGHT = 0.5;
+    /**
+     * Amplification at which it is read [1]: some eight lock heights up, where loads hardly squeeze
+     * the joints.
+     */
+    private static final double AIM = 0.12;
+
+    /** How much higher the second height lies. */
+    private static final double APART = 1.5;
+
+    /**
+     * Free fall ten times weaker [m/s²]: see the class comment; lighter loads drown in rounding.
+     */
+    private static final double LIGHT = 1;
+
+    /** Heights of the lock at which the loop is strong enough to name what carries it. */
+    private static final double NAMED = 2;
 
     /** Hand estimate of the amplification at flat below which no lock is looked for. */
     private static final double FAR = 0.05;
@@ -96,31 +109,37 @@ final class LockSearch {
      * The height below which the lift locks; empty if it lies below the heights the model knows.
      *
      * <p>Along the travel the amplification is a + b/H: a from guides, b from pins. Both are taken
-     * from a height where it is about one half and one half as high again; the lock is at b/(1 -
-     * a).
+     * from a height where it is about an eighth, or as near to that as the travel allows, and one
+     * half as high again; the lock is at b/(1 - a). Read close above the lock, b would come out too
+     * large (by 8 % at one half), since even stiff joints squeeze there.
      */
     Optional<Finding> find() {
         LiftModel model = lift.model();
-        double height = start();
-        MovingBalance near = null;
-        for (int i = 0; i < ROUNDS; i++) {
-            near = at(height);
-            double amplification = near.amplification();
-            if (!(amplification > 0)) {
+        double most = model.highest() / APART;
+        double height = Math.min(most, start());
+        MovingBalance near = at(height);
+        for (int i = 0; i < ROUNDS && !aimed(near, height >= most); i++) {
+            if (!(near.amplification() > 0)) {
                 return Optional.empty();
             }
-            if (Math.abs(amplification - AIM) < 0.1) {
-                break;
-            }
-            height *= Math.min(4, Math.max(0.25, amplification / AIM));
+            double factor = Math.min(4, Math.max(0.25, near.amplification() / AIM));
+            height = Math.min(most, factor * height);
             if (height < model.bottom()) {
                 return Optional.empty();
             }
-            if (height > model.highest()) {
-                return always(at(model.highest()));
-            }
+            near = at(height);
         }
-        return between(near, height);
+        Optional<Finding> always =
+                near.outcome() == MovingBalance.Outcome.LOCKED
+                        ? always(at(model.highest()))
+                        : Optional.empty();
+        return always.isPresent() ? always : between(near, height);
+    }
+
+    /** Whether the amplification is read at a good height, or at the highest there is. */
+    private static boolean aimed(MovingBalance near, boolean highest) {
+        double amplification = near.amplification();
+        return Math.abs(amplification - AIM) < 0.2 * AIM || highest && amplification > AIM;
     }
 
     /** Where by hand the amplification is what the search aims at; flat if that tells nothing. */
@@ -143,15 +162,18 @@ final class LockSearch {
     }
 
     private Optional<Finding> between(MovingBalance near, double height) {
-        double above = 1.5 * height;
-        MovingBalance far = at(Math.min(above, lift.model().highest()));
+        LiftModel model = lift.model();
+        double above = Math.min(APART * height, model.highest());
+        MovingBalance far = at(above);
         if (!(far.amplification() > 0)) {
             return Optional.empty();
         }
         double slope = (near.amplification() - far.amplification()) / (1 / height - 1 / above);
         double rest = near.amplification() - slope / height;
         double lock = slope / (1 - rest);
-        return lock > 0 && rest < 1 ? Optional.of(finding(near, lock)) : Optional.empty();
+        return lock > 0 && rest < 1
+                ? Optional.of(finding(at(Math.min(NAMED * lock, model.highest())), lock))
+                : Optional.empty();
     }
 
     private Finding finding(MovingBalance at, double height) {
@@ -217,17 +239,15 @@ final class LockSearch {
         boolean always = height >= lift.model().highest();
         String where =
                 always
-                        ? "at every height"
-                        : String.format(
-                                Locale.ROOT, "below a pivot height of %.1f mm", height * 1e3);
-        String text =
-                String.format(
-                        Locale.ROOT,
-                        "the %s jams in its guide %s however hard it is driven; with %.0f %% of the"
-                                + " friction it would just move",
-                        guide,
-                        where,
-                        100 / at.amplification());
+                        ? String.format(
+                                Locale.ROOT,
+                                "at every height however hard it is driven; with %.0f %% of the"
+                                        + " friction it would just move",
+                                100 / at.amplification())
+                        : "below a pivot height of "
+                                + CurveFindings.millimetres(height)
+                                + " however hard it is driven";
+        String text = "the " + guide + " jams in its guide " + where;
         return new Finding(Finding.Kind.GUIDE_JAMS, guide, 0, height, 1 / at.amplification(), text);
     }
 
