@@ -123,7 +123,7 @@ public final class PlayPage {
     private String motor() {
         double lost = reel.now(RunColumn.STEPS_LOST);
         String torque =
-                "motor "
+                "motor now "
                         + Numerals.with(
                                 Math.abs(reel.now(RunColumn.MOTOR_TORQUE)), Shown.NEWTON_METRE);
         if (lost >= 1) {
@@ -175,7 +175,10 @@ public final class PlayPage {
                         "now "
                                 + Numerals.with(error, unit)
                                 + ", largest "
-                                + Numerals.with(track.largest(), unit),
+                                + Numerals.with(track.largest(), unit)
+                                + " at "
+                                + Numerals.fixed(track.largestAt(), 3)
+                                + "\u00a0m",
                         Optional.empty());
         SheetModel.Head head =
                 new SheetModel.Head(
@@ -186,6 +189,7 @@ public final class PlayPage {
         SheetModel model =
                 m.with(head, m.travel(), Optional.empty())
                         .ink(ink)
+                        .cards(reel.answers(m.cards()))
                         .playing(
                                 new Playing(
                                         clock(),
@@ -217,7 +221,7 @@ public final class PlayPage {
                                 .table()
                                 .at(RunColumn.LINE, reel.run().table().row(reel.player().time())));
         double lost = reel.now(RunColumn.STEPS_LOST);
-        String title = "skew " + Numerals.with(skew * span, Shown.MILLIMETRE) + " end to end";
+        String title = "skew now " + Numerals.with(skew * span, Shown.MILLIMETRE) + " end to end";
         String second =
                 (line > 0 ? "line " + line + ", " : "")
                         + "belts "

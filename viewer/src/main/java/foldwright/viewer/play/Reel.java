@@ -5,9 +5,12 @@ import foldwright.run.Run;
 import foldwright.run.RunColumn;
 import foldwright.run.RunKind;
 import foldwright.run.RunTable;
+import foldwright.study.Question;
+import foldwright.study.Verdict;
 import foldwright.viewer.scene.GantryMotion;
 import foldwright.viewer.scene.PartLook;
 import foldwright.viewer.sheet.Playing;
+import foldwright.viewer.sheet.SheetModel;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,6 +24,8 @@ public final class Reel {
     private final ToolTrack track;
     private final TensionLook belts;
     private final List<Playing.Mark> marks;
+    private SheetModel.Cards known;
+    private SheetModel.Cards answered;
 
     public Reel(Run run) {
         this.run = run;
@@ -63,6 +68,15 @@ public final class Reel {
     /** The belts now, in the signed ink of a scale that goes so far both ways [N]. */
     public PartLook tension(double end) {
         return belts == null ? PartLook.PLAIN : belts.at(player.time(), end);
+    }
+
+    /** The answers with what this replay found, the same objects for the same answers. */
+    SheetModel.Cards answers(SheetModel.Cards checks) {
+        if (checks != known) {
+            known = checks;
+            answered = checks.with(new ReplayAnswer(this).with(checks.of(Question.SKEW)));
+        }
+        return answered;
     }
 
     Optional<ToolTrack> track() {
@@ -122,13 +136,20 @@ public final class Reel {
     }
 
     /**
-     * The moment the sheet opens with: a motor that gives up, else the worst, else the start [s].
+     * The moment the sheet opens with: a motor that gives up, else what fails its limit, else the
+     * worst, else the start [s].
      */
     public double worst() {
         return marked(Set.of("stalls", "steps lost", "not solved"))
+                .or(() -> failing(Set.of("largest error")))
+                .or(() -> failing(Set.of("largest skew")))
                 .or(() -> marked(Set.of("largest error", "lowest margin")))
                 .map(Playing.Mark::time)
                 .orElse(table.start());
+    }
+
+    private Optional<Playing.Mark> failing(Set<String> words) {
+        return marked(words).filter(m -> m.verdict().equals(Optional.of(Verdict.FAILS)));
     }
 
     private Optional<Playing.Mark> marked(Set<String> words) {

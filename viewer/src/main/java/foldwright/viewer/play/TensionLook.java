@@ -101,7 +101,7 @@ final class TensionLook {
     static List<String> words(double end) {
         return end > 0
                 ? List.of(
-                        "belts: copper slacker, blue tighter than at rest, up to ±"
+                        "belts: copper slacker, blue tighter than at rest, in this run up to ±"
                                 + foldwright.study.Numerals.with(
                                         end, foldwright.study.Shown.NEWTON))
                 : List.of();

@@ -48,6 +48,7 @@ final class ToolTrack {
     private final double allowedSkew;
     private final double span;
     private final double largest;
+    private final double largestAt;
     private final int stride;
     private final float[] trackX;
     private final float[] trackY;
@@ -72,7 +73,10 @@ final class ToolTrack {
                                     commandX(r) - commandX(r - 1), commandY(r) - commandY(r - 1));
         }
         end = Math.max(1e-6, way[way.length - 1]);
-        largest = pieces();
+        pieces();
+        int worst = largestIn(0, way.length);
+        largest = error(worst);
+        largestAt = way[worst];
         findCorners();
         stride = Math.max(1, way.length / POINTS);
         int n = (way.length + stride - 1) / stride;
@@ -109,8 +113,7 @@ final class ToolTrack {
         return worst;
     }
 
-    /** Fills the pieces; the largest error of all. */
-    private double pieces() {
+    private void pieces() {
         java.util.Arrays.fill(lowSkew, Double.POSITIVE_INFINITY);
         java.util.Arrays.fill(highSkew, Double.NEGATIVE_INFINITY);
         java.util.Arrays.fill(lowX, Double.POSITIVE_INFINITY);
@@ -118,7 +121,6 @@ final class ToolTrack {
         java.util.Arrays.fill(lowY, Double.POSITIVE_INFINITY);
         java.util.Arrays.fill(highY, Double.NEGATIVE_INFINITY);
         java.util.Arrays.fill(margin, Double.POSITIVE_INFINITY);
-        double all = 0;
         int last = 0;
         for (int r = 0; r < way.length; r++) {
             int p = (int) Math.min(PIECES - 1, way[r] / end * PIECES);
@@ -126,9 +128,7 @@ final class ToolTrack {
                 add(i, r);
             }
             last = p;
-            all = Math.max(all, error(r));
         }
-        return all;
     }
 
     private void add(int piece, int row) {
@@ -226,6 +226,11 @@ final class ToolTrack {
     /** Largest error of the tool [m]. */
     double largest() {
         return largest;
+    }
+
+    /** Where along the path that is [m]. */
+    double largestAt() {
+        return largestAt;
     }
 
     double allowed() {

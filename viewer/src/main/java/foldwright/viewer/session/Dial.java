@@ -6,11 +6,13 @@ import foldwright.machine.MachineNumbers;
 import foldwright.machine.drive.BeltReduction;
 import foldwright.machine.drive.SteadyRise;
 import foldwright.machine.file.MachineText;
+import foldwright.machine.linkage.ArmPlanes;
 import foldwright.machine.spring.Coil;
 import foldwright.machine.spring.RatedCoil;
 import foldwright.machine.spring.SpringLaw;
 import foldwright.study.Numerals;
 import foldwright.study.Shown;
+import foldwright.viewer.scene.LiftShape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -103,7 +105,7 @@ public record Dial(
                         "lift.arm.length",
                         "arm length",
                         Shown.MILLIMETRE,
-                        round3(0.85 * arm),
+                        Math.max(round3(0.85 * arm), leastArm(machine)),
                         round3(1.15 * arm),
                         Kind.NUMBER,
                         m -> m.lift().arm().length()));
@@ -158,6 +160,20 @@ public record Dial(
                                             ? c.rate()
                                             : Double.NaN));
         }
+    }
+
+    /**
+     * The shortest arm at which arms of neighbouring stages in one plane do not meet, folded at the
+     * same angle, up to a whole millimetre; 0 where they cannot meet [m].
+     */
+    private static double leastArm(Machine machine) {
+        var lift = machine.lift();
+        if (lift.stages() < 2 || lift.arm().planes() == ArmPlanes.OFFSET) {
+            return 0;
+        }
+        double sine = new LiftShape(machine).flat() / lift.stages() / lift.arm().length();
+        double least = lift.arm().section().depth() / (sine * Math.sqrt(1 - sine * sine));
+        return Math.ceil(1000 * least - 1e-6) / 1000;
     }
 
     /** To two significant digits. */

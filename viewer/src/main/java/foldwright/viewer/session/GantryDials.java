@@ -2,6 +2,7 @@
 package foldwright.viewer.session;
 
 import foldwright.machine.Machine;
+import foldwright.machine.Tool;
 import foldwright.machine.gantry.Gantry;
 import foldwright.study.Shown;
 import java.util.ArrayList;
@@ -49,12 +50,14 @@ public final class GantryDials {
                             g -> g.legs().guide().block().clearance()));
         }
         double head = gantry.carriage().mass();
+        // The tool is part of the head: no head weighs less.
+        double least = machine.tool().map(Tool::mass).orElse(0.0);
         out.add(
                 dial(
                         "gantry.carriage.mass",
                         "head",
                         Shown.KILOGRAM,
-                        new double[] {0.25 * head, 2 * head},
+                        new double[] {Math.max(0.25 * head, least), 2 * head},
                         g -> g.carriage().mass()));
         if (gantry.belts().size() == 1) {
             double tension = gantry.belts().get(0).pretension();

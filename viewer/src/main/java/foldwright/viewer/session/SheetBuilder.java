@@ -331,10 +331,17 @@ public final class SheetBuilder {
         Optional<String> part = field.darkest(height);
         double now = part.map(p -> field.at(p, height)).orElse(Double.NaN);
         String where =
-                part.map(p -> "largest: " + Numerals.with(now, unit) + ", " + p)
+                part.map(p -> largest(field.overlay()) + Numerals.with(now, unit) + ", " + p)
                         .orElse("no load anywhere at this height");
         return new SheetModel.InkLegend(
                 field.title(), unit.fromSi(field.end()), unit.fromSi(now), where, field.ends());
+    }
+
+    /**
+     * Loads of the lift are those at the height drawn; of the gantry in the instant of its check.
+     */
+    private static String largest(Overlay overlay) {
+        return overlay.ofGantry() ? "largest: " : "largest now ";
     }
 
     private Optional<HeightPlot> plot(Results results, Question question) {

@@ -23,6 +23,9 @@ final class CardPainter {
 
     private static final int FINDING_LINES = 6;
 
+    /** Lines of what was found at another moment. */
+    private static final int BESIDE_LINES = 3;
+
     private final Pen pen;
     private final Layout at;
     private final SheetModel.Cards cards;
@@ -123,7 +126,22 @@ final class CardPainter {
         }
         bar(outcome, x, at.cardsRight(), top + at.of(117, 86), at.of(5, 3.5));
         barLabels(outcome, x, top + at.of(137, 107));
-        remedies(check, x, top);
+        int used = beside(answer.beside(), x, top);
+        remedies(check, x, top + used * at.of(25, 18), used);
+    }
+
+    /** What was found at another moment than the number above, in so many lines. */
+    private int beside(String words, double x, double top) {
+        if (words.isEmpty()) {
+            return 0;
+        }
+        Lettering text = pen.text(pen.palette.ink);
+        List<String> lines = lines(text, words, at.cardsRight() - x);
+        int shown = Math.min(BESIDE_LINES, lines.size());
+        for (int i = 0; i < shown; i++) {
+            pen.canvas.text(text, x, top + at.of(172, 127) + i * at.of(25, 18), lines.get(i));
+        }
+        return shown;
     }
 
     private void sheet(double left, double top, double right, double bottom) {
@@ -158,7 +176,8 @@ final class CardPainter {
         }
     }
 
-    private void remedies(Check check, double x, double top) {
+    /** Below what took so many lines already. */
+    private void remedies(Check check, double x, double top, int used) {
         double y = top + at.of(172, 127);
         Lettering strong = pen.strong(15, 13, pen.palette.ink);
         Lettering text = pen.text(pen.palette.ink);
@@ -166,24 +185,26 @@ final class CardPainter {
         if (check.remedies().isEmpty()) {
             // Nothing to change: the finding says what there is to know.
             List<String> lines = lines(text, check.finding(), at.cardsRight() - x);
-            for (int i = 0; i < Math.min(FINDING_LINES, lines.size()); i++) {
-                boolean cut = i == FINDING_LINES - 1 && lines.size() > FINDING_LINES;
+            int room = FINDING_LINES - used;
+            for (int i = 0; i < Math.min(room, lines.size()); i++) {
+                boolean cut = i == room - 1 && lines.size() > room;
                 String line = cut ? lines.get(i) + " …" : lines.get(i);
                 pen.canvas.text(text.in(pen.palette.ink2), x, y + i * pitch, line);
             }
             return;
         }
-        pen.canvas.text(strong, x, y, "What would change it");
+        String title = "What would change it" + (used > 0 ? ", without ringing" : "");
+        pen.canvas.text(strong, x, y, title);
         y += at.of(27, 18);
-        int left = REMEDY_LINES;
+        int left = REMEDY_LINES - used;
         for (Remedy remedy : best(check.remedies())) {
-            int used = remedy(remedy, x, y, left);
-            if (used == 0) {
+            int took = remedy(remedy, x, y, left);
+            if (took == 0) {
                 // A worse one in the place of this would pass for the better.
                 return;
             }
-            left -= used;
-            y += used * pitch;
+            left -= took;
+            y += took * pitch;
         }
     }
 

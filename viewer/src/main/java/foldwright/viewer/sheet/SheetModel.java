@@ -5,6 +5,7 @@ import foldwright.study.Check;
 import foldwright.study.HeightPlot;
 import foldwright.study.Question;
 import foldwright.study.Verdict;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -50,6 +51,11 @@ public record SheetModel(
     /** The same with another ink. */
     public SheetModel ink(InkLegend other) {
         return new SheetModel(head, travel, Optional.of(other), plot, cards, rules, notes, playing);
+    }
+
+    /** The same with other answers. */
+    public SheetModel cards(Cards other) {
+        return new SheetModel(head, travel, ink, plot, other, rules, notes, playing);
     }
 
     /** The same with a run. */
@@ -111,6 +117,13 @@ public record SheetModel(
             return answers.get(question.ordinal());
         }
 
+        /** The same with another answer to its question. */
+        public Cards with(Answer other) {
+            List<Answer> out = new ArrayList<>(answers);
+            out.set(other.question().ordinal(), other);
+            return new Cards(out, open);
+        }
+
         /** Whether the same checks are shown. */
         boolean shows(Cards other) {
             boolean same = open == other.open && answers.size() == other.answers.size();
@@ -127,15 +140,24 @@ public record SheetModel(
      * @param question which
      * @param checks what is known, may be empty
      * @param waiting why nothing is known yet
+     * @param beside what was found at another moment than the answer, and at which; may be empty
      */
-    public record Answer(Question question, List<Check> checks, String waiting) {
+    public record Answer(Question question, List<Check> checks, String waiting, String beside) {
         public Answer {
             checks = List.copyOf(checks);
         }
 
+        /** An answer beside which nothing else is known. */
+        public Answer(Question question, List<Check> checks, String waiting) {
+            this(question, checks, waiting, "");
+        }
+
         /** Whether these are the very same checks. */
         boolean shows(Answer other) {
-            boolean same = checks.size() == other.checks.size() && waiting.equals(other.waiting);
+            boolean same =
+                    checks.size() == other.checks.size()
+                            && waiting.equals(other.waiting)
+                            && beside.equals(other.beside);
             for (int i = 0; same && i < checks.size(); i++) {
                 same = checks.get(i) == other.checks.get(i);
             }
