@@ -11,7 +11,9 @@ import foldwright.machine.gantry.Gantry;
 import foldwright.machine.gantry.GantryMotor;
 import foldwright.machine.gantry.Guide;
 import foldwright.study.GantrySweep;
+import foldwright.study.Numerals;
 import foldwright.study.Series;
+import foldwright.study.Shown;
 import foldwright.viewer.scene.BeltNames;
 import foldwright.viewer.scene.GantryMotion;
 import java.util.HashMap;
@@ -55,6 +57,7 @@ public final class GantryLoads {
     private final Scales scales;
     private final double place;
     private final String words;
+    private final String instant;
     private final Map<String, Tension> tensions = new LinkedHashMap<>();
 
     private GantryLoads(
@@ -67,6 +70,13 @@ public final class GantryLoads {
         this.scales = scales;
         this.place = instant.place;
         this.words = instant.words;
+        double a = gantry.moves().acceleration();
+        this.instant =
+                "as "
+                        + words
+                        + " at "
+                        + Numerals.with(a, Shown.METRE_PER_SECOND_SQUARED)
+                        + ", where it skews most";
         fill();
     }
 
@@ -169,6 +179,11 @@ public final class GantryLoads {
     /** What starts, e.g. "the carriage starts along the bridge". */
     public String words() {
         return words;
+    }
+
+    /** The instant in a sentence for the sheet. */
+    String instant() {
+        return instant;
     }
 
     /** The instant shown. */

@@ -21,6 +21,9 @@ public final class LoadField {
     /** Loads of both sides that differ by less are one load [1]. */
     static final double SAME = 1e-6;
 
+    /** Share of the scale's end below which a load is not told [1]. */
+    private static final double TELLABLE = 1e-3;
+
     /** Of mirror images that on the side towards the user first. */
     private static final Comparator<String> SEEN_FIRST =
             Comparator.<String, Boolean>comparing(n -> !n.startsWith("front"))
@@ -154,13 +157,13 @@ public final class LoadField {
     }
 
     /**
-     * The part with the largest load at a height.
+     * The part with the largest load at a height; none where all are too small to be seen.
      *
      * @param sign +1 or -1 for loads of that sign alone, 0 for both
      */
     Optional<String> largest(double height, int sign) {
         String best = null;
-        double most = 0;
+        double most = TELLABLE * end;
         for (int i = 0; i < names.length; i++) {
             double v = loads[i].over(heights, height);
             double size = sign == 0 ? Math.abs(v) : sign * v;

@@ -123,12 +123,7 @@ public final class SheetBuilder {
     /** The sheet. */
     public Page page(Results results, Choice choice, List<SheetModel.Rule> rules, Words words) {
         Optional<LoadField> field = field(results, choice.overlay());
-        StrayView stray =
-                switch (choice.question()) {
-                    case LEAN -> LeanView.of(scene, machine, results, choice);
-                    case FIT -> FitView.of(scene, machine);
-                    default -> SkewView.of(scene, machine, results, choice);
-                };
+        StrayView stray = stray(results, choice);
         PartLook look = look(field, choice);
         Steady same = steady(results, choice.question());
         SheetModel model =
@@ -148,6 +143,18 @@ public final class SheetBuilder {
         Studio.Moment moment =
                 new Studio.Moment(choice.height(), stray.place(), look, ink, stray.lean());
         return new Page(model, moment, marks(results, choice, field, stray));
+    }
+
+    private StrayView stray(Results results, Choice choice) {
+        StrayView stray =
+                switch (choice.question()) {
+                    case LEAN -> LeanView.of(scene, machine, results, choice);
+                    case FIT -> FitView.of(scene, machine);
+                    default -> SkewView.of(scene, machine, results, choice);
+                };
+        return choice.overlay().ofGantry() && results.gantry().isPresent()
+                ? stray.noted(results.gantry().get().instant())
+                : stray;
     }
 
     private SheetPainter.Marks marks(

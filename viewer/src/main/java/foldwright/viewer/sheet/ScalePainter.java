@@ -248,6 +248,20 @@ final class ScalePainter {
         return struck ? level - 0.5 * em : foot;
     }
 
+    /** One word below the other where the ribbon leaves no room for all on one line. */
+    private void narrow(String words, double right, double middle, double level) {
+        Lettering look = pen.over(pen.tick(pen.palette.ink2));
+        boolean one =
+                pen.canvas.width(look, words) <= right - at.scaleX() - CUT * at.ribbonStep() - 2;
+        String[] lines = one ? new String[] {words} : words.split(" ");
+        double foot = middle + (0.35 + 0.6 * (lines.length - 1)) * look.em();
+        double y = clear(foot, 1.2 * lines.length - 0.2, look, level);
+        for (int i = lines.length - 1; i >= 0; i--) {
+            pen.canvas.text(look, right, y, lines[i], Align.RIGHT);
+            y -= 1.2 * look.em();
+        }
+    }
+
     /** A bar right of the ribbon with a few short lines of words. */
     private void noGo(SheetModel.NoGo zone) {
         double x = at.plotLeft() - at.of(7, 5);
@@ -259,8 +273,7 @@ final class ScalePainter {
         double foot = Math.max(bottom, top + look.em());
         double level = scale.at(travel.height());
         if (at.small) {
-            double y = (top + bottom) / 2 + 0.35 * look.em();
-            pen.canvas.text(look, tx, clear(y, 1, look, level), zone.words(), Align.RIGHT);
+            narrow(zone.words(), tx, (top + bottom) / 2, level);
             return;
         }
         foot = clear(foot, 3.4, look, level);

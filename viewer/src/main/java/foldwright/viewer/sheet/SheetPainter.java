@@ -188,7 +188,8 @@ public final class SheetPainter implements AutoCloseable {
         loads.on(scene.view);
         if (!scene.view.above) {
             boolean stray = !scene.marks.stray.title().isEmpty();
-            double keyY = stray ? pen.at.of(206, 148) : pen.at.of(150, 106);
+            double below = pen.at.little ? 148 : pen.at.of(168, 118);
+            double keyY = stray ? below : pen.at.of(150, 106);
             loads.needles(scene.marks.forces, scene.marks.strongest, keyY);
         }
         loads.labels(scene.marks.labels);

@@ -5,6 +5,7 @@ import foldwright.viewer.paint.Align;
 import foldwright.viewer.paint.Lettering;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
+import java.util.List;
 
 /**
  * What is written on the table: the outline of the box, the top of the travel, the ideal place of
@@ -78,10 +79,15 @@ final class TablePainter {
         }
         if (!stray.title().isEmpty()) {
             words(stray);
+        } else if (!stray.second().isEmpty()) {
+            new NotePainter(pen).draw(List.of(stray.second()));
         }
     }
 
-    /** From above over the middle of the table; else at its left, clear of the raised deck. */
+    /**
+     * From above over the middle of the table; else at its left, where the raised deck leaves room
+     * for one line, the others at its foot.
+     */
     private void words(SheetPainter.Stray stray) {
         Lettering title = pen.strong(17, 13, pen.palette.ink);
         Lettering text = pen.text(pen.palette.ink2);
@@ -95,7 +101,12 @@ final class TablePainter {
         double x = at.left(40, 27);
         double y = at.of(132, 92);
         pen.canvas.text(pen.over(title), x, y, stray.title());
-        for (String line : stray.second().split("; ")) {
+        List<String> more = List.of(stray.second().split("; "));
+        if (!at.little) {
+            new NotePainter(pen).draw(more);
+            return;
+        }
+        for (String line : more) {
             y += at.of(22, 17);
             pen.canvas.text(pen.over(text), x, y, line);
         }

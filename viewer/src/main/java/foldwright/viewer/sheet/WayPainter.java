@@ -62,24 +62,9 @@ final class WayPainter {
         if (stray != null) {
             stray.now(tabY);
         }
-        notes();
+        new NotePainter(pen).draw(way.notes());
         tab.draw(Numerals.fixed(way.now(), 3) + "\u00a0m", clock());
         grips();
-    }
-
-    /** Beside the foot of the scale. */
-    private void notes() {
-        Lettering note = pen.italic(pen.palette.ink2);
-        double right = at.scaleX() - at.of(130, 98);
-        double y = at.little ? at.tableBottom() - 2 : at.bottom(898, 606);
-        for (String line : way.notes()) {
-            double w = pen.canvas.width(note, line);
-            boolean room = w <= right - at.tableLeft();
-            if (room && pen.canvas.free(right - w, y - note.em(), w, 1.3 * note.em())) {
-                pen.canvas.text(note, right, y, line, Align.RIGHT);
-                y -= 1.3 * note.em();
-            }
-        }
     }
 
     /** The time alone; the whole stands below. */

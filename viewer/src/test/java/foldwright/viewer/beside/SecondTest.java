@@ -12,6 +12,7 @@ import foldwright.study.Question;
 import foldwright.study.Shown;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
+import foldwright.viewer.StudioTest;
 import foldwright.viewer.Texts;
 import foldwright.viewer.play.PlayPage;
 import foldwright.viewer.play.Reel;
@@ -27,27 +28,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.joml.Vector3f;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** A second machine is told from the first by letters and words, and stands at the same height. */
-class SecondTest {
-    private static Headless.Room room;
-    private static Studio studio;
-
-    @BeforeAll
-    static void open() {
-        room = Headless.studio();
-        studio = room.studio();
-    }
-
-    @AfterAll
-    static void close() {
-        if (room != null) {
-            room.close();
-        }
-    }
+class SecondTest extends StudioTest {
 
     private static Second second(String name, Second.Placing placing) throws BadMachineFile {
         MachineFile file = MachineFile.read(Headless.scene(name));

@@ -9,6 +9,7 @@ import foldwright.run.RunKind;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
+import foldwright.viewer.StudioTest;
 import foldwright.viewer.Texts;
 import foldwright.viewer.render.MachineRenderer;
 import foldwright.viewer.render.View;
@@ -21,28 +22,11 @@ import foldwright.viewer.sheet.Studio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** Sheets of runs: no text covers another, and everything can be taken hold of. */
-class PlaySheetTest {
+class PlaySheetTest extends StudioTest {
     private static final int[][] SIZES = {{1280, 720}, {1600, 900}, {1920, 1080}, {3840, 2160}};
-    private static Headless.Room room;
-    private static Studio studio;
-
-    @BeforeAll
-    static void open() {
-        room = Headless.studio();
-        studio = room.studio();
-    }
-
-    @AfterAll
-    static void close() {
-        if (room != null) {
-            room.close();
-        }
-    }
 
     private static Reel reel(String scene, RunKind kind) throws Exception {
         MachineFile file = MachineFile.read(Headless.scene(scene));

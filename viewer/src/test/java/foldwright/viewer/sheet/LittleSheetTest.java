@@ -10,6 +10,7 @@ import foldwright.run.RunKind;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
+import foldwright.viewer.StudioTest;
 import foldwright.viewer.Texts;
 import foldwright.viewer.play.PlayPage;
 import foldwright.viewer.play.Reel;
@@ -24,12 +25,10 @@ import foldwright.viewer.text.TextBox;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** Pictures too small for six questions: what is left can be read, and the answer is left. */
-class LittleSheetTest {
+class LittleSheetTest extends StudioTest {
     private static final int[][] SIZES = {{640, 360}, {854, 480}, {1200, 600}};
     private static final List<String> SCENES =
             List.of(
@@ -39,23 +38,7 @@ class LittleSheetTest {
                     "class-plotter-skews",
                     "field-printer");
 
-    private static Headless.Room room;
-    private static Studio studio;
-
     private final List<String> wrong = new ArrayList<>();
-
-    @BeforeAll
-    static void open() {
-        room = Headless.studio();
-        studio = room.studio();
-    }
-
-    @AfterAll
-    static void close() {
-        if (room != null) {
-            room.close();
-        }
-    }
 
     private void look(SheetBuilder.Page page, Theme theme, View.Stance stance, String where) {
         Studio.Look look = new Studio.Look(theme, stance, 1, 0, 0, MachineRenderer.Quality.MOVING);

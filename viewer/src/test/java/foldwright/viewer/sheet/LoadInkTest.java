@@ -7,6 +7,7 @@ import foldwright.report.draw.Theme;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
+import foldwright.viewer.StudioTest;
 import foldwright.viewer.Texts;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.render.MachineRenderer;
@@ -25,28 +26,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.joml.Vector3f;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** Every load overlay: ink on the most loaded part, no text over another, computed loads. */
-class LoadInkTest {
-    private static Headless.Room room;
-    private static Studio studio;
+class LoadInkTest extends StudioTest {
     private static final Engine ENGINE = new LiftEngine();
-
-    @BeforeAll
-    static void open() {
-        room = Headless.studio();
-        studio = room.studio();
-    }
-
-    @AfterAll
-    static void close() {
-        if (room != null) {
-            room.close();
-        }
-    }
 
     private static void draw(
             Results results, Question q, Overlay o, double height, Studio.Look look) {
@@ -152,6 +136,71 @@ class LoadInkTest {
             }
         }
         assertThat(covered).isEmpty();
+    }
+
+    /** Loads of the lift are those at the height drawn, of the gantry those of one instant. */
+    @Test
+    void loadsOfAGantrySayOfWhichInstantTheyAre() {
+        studio.machine(new MachineScene(Headless.machine("van-bench")));
+        Results results = ENGINE.quick(studio.scene().machine());
+        Studio.Look look = look(View.Stance.home()).at(MachineRenderer.Quality.MOVING);
+        for (int wide : new int[] {1280, 1920}) {
+            studio.size(wide, wide * 9 / 16, 1);
+            draw(results, Question.FOLD, Overlay.RAIL_MOMENT, 0.109, look);
+            assertThat(studio.boxes().stream().map(b -> b.text()).toList())
+                    .anyMatch(t -> t.startsWith("as ") && t.contains(" at 3.00"))
+                    .anyMatch(t -> t.startsWith("largest: "));
+            draw(results, Question.FOLD, Overlay.ARM_BENDING, 0.109, look);
+            assertThat(studio.boxes().stream().map(b -> b.text()).toList())
+                    .noneMatch(t -> t.startsWith("as ") && t.contains(" at 3.00"))
+                    .anyMatch(t -> t.startsWith("largest now "));
+        }
+    }
+
+    /** Where springs let go there is no force to be told, whatever is left of it by rounding. */
+    @Test
+    void whatIsLeftOfALoadByRoundingIsNotTold() {
+        var machine = Headless.machine("van-bench");
+        Results results = ENGINE.quick(machine);
+        LoadField field =
+                new SheetBuilder(new MachineScene(machine))
+                        .field(results, Overlay.SPRING_FORCE)
+                        .orElseThrow();
+        // Free length 115 mm: they let go at 109 mm.
+        assertThat(field.darkest(0.1095)).isEmpty();
+        assertThat(field.darkest(0.105)).isPresent();
+    }
+
+    /** Words about the machine do not lie on it, and neither does the key of the arrows. */
+    @Test
+    void wordsBesideTheRaisedMachineLieClearOfIt() {
+        studio.machine(new MachineScene(Headless.machine("van-bench")));
+        LiftEngine engine = new LiftEngine();
+        var machine = studio.scene().machine();
+        Results results = engine.whole(machine, engine.curve(machine), words -> {});
+        double top = studio.scene().shape().top();
+        Studio.Look look = look(View.Stance.home()).at(MachineRenderer.Quality.MOVING);
+        List<String> wanted = List.of("feet ", "tool reaches", "arrows", "leans", "bending of");
+        List<String> on = new ArrayList<>();
+        for (int[] size : new int[][] {{1280, 720}, {1920, 1080}, {2560, 1440}}) {
+            studio.size(size[0], size[1], 1);
+            for (Question q : List.of(Question.FIT, Question.LEAN)) {
+                draw(results, q, Overlay.NONE, top, look);
+                for (var box : List.copyOf(studio.boxes())) {
+                    if (wanted.stream().anyMatch(box.text()::startsWith)) {
+                        for (int i = 0; i <= 40; i++) {
+                            double x = box.x() + box.width() * i / 40.0;
+                            double y = box.y() + box.height() / 2;
+                            if (studio.pick(x, y) != 0) {
+                                on.add(size[0] + " " + box.text());
+                                break;
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(on).isEmpty();
     }
 
     /**

@@ -7,6 +7,7 @@ import foldwright.report.draw.Theme;
 import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
+import foldwright.viewer.StudioTest;
 import foldwright.viewer.Texts;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.scene.MachineScene;
@@ -18,27 +19,10 @@ import foldwright.viewer.theme.Palette;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** What the sheet means: no text covers another, the ink is the load, a pixel knows its part. */
-class SheetTest {
-    private static Headless.Room room;
-    private static Studio studio;
-
-    @BeforeAll
-    static void open() {
-        room = Headless.studio();
-        studio = room.studio();
-    }
-
-    @AfterAll
-    static void close() {
-        if (room != null) {
-            room.close();
-        }
-    }
+class SheetTest extends StudioTest {
 
     private static void draw(Results results, Question question, double height, Studio.Look look) {
         SheetBuilder.Page page =

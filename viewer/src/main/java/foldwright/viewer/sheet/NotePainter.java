@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+package foldwright.viewer.sheet;
+
+import foldwright.viewer.paint.Align;
+import foldwright.viewer.paint.Lettering;
+import java.util.List;
+
+/** Lines in italics at the foot of the table, beside that of the scale. */
+final class NotePainter {
+    private final Pen pen;
+
+    NotePainter(Pen pen) {
+        this.pen = pen;
+    }
+
+    /** Draws lines that find room, the first at the bottom. */
+    void draw(List<String> lines) {
+        Layout at = pen.at;
+        Lettering note = pen.over(pen.italic(pen.palette.ink2));
+        double right = at.scaleX() - at.of(130, 98);
+        double y = at.little ? at.tableBottom() - 2 : at.bottom(898, 606);
+        for (String line : lines) {
+            double w = pen.canvas.width(note, line);
+            boolean room = w <= right - at.tableLeft();
+            if (room && pen.canvas.free(right - w, y - note.em(), w, 1.3 * note.em())) {
+                pen.canvas.text(note, right, y, line, Align.RIGHT);
+                y -= 1.3 * note.em();
+            }
+        }
+    }
+}
