@@ -89,8 +89,8 @@ public final class MachineRenderer implements AutoCloseable {
     }
 
     /** Sends the records written since the last picture and renews the shadow map. */
-    public void update(double reach) {
-        boolean changed = reach != shadowReach;
+    public void update(View seen, double reach) {
+        boolean changed = shadow.light(seen) | reach != shadowReach;
         for (int i = 0; i < meshes.size(); i++) {
             changed |= meshes.get(i).upload();
         }
@@ -122,7 +122,7 @@ public final class MachineRenderer implements AutoCloseable {
         this.shot = shot;
         onto = target;
         shot.view.matrix(target.width, target.height, shot.reach, view);
-        shadows.measure(batches, view, ShadowMap.LIGHT, target.width, target.height);
+        shadows.measure(batches, view, shadow.light(), target.width, target.height);
         solidsSeen.measure(batches, view, null, target.width, target.height);
         table.cast(shot, view, shadow, shadows, target);
         Target into = shot.quality == Quality.REST ? samples() : target;

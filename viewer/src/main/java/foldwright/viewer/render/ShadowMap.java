@@ -17,8 +17,13 @@ import org.joml.Vector3f;
  * so that shadows do not crawl while the deck moves.
  */
 final class ShadowMap implements AutoCloseable {
-    /** Towards the light. */
-    static final Vector3f LIGHT = new Vector3f(0.42f, -0.55f, 1.05f).normalize();
+    private static final Vector3f ASIDE = new Vector3f(0.42f, -0.55f, 1.05f).normalize();
+
+    /**
+     * Seen from above, shadows of a raised deck would lie far beside it, over everything; there the
+     * light stands higher.
+     */
+    private static final Vector3f HIGH = new Vector3f(0.10f, -0.06f, 1.05f).normalize();
 
     private static final int SIZE = 512;
 
@@ -31,9 +36,23 @@ final class ShadowMap implements AutoCloseable {
     private final Matrix4f turn = new Matrix4f();
     private final Matrix4f matrix = new Matrix4f();
     private final Vector3f origin = new Vector3f();
+    private Vector3f light = ASIDE;
     private final Vector3f up = new Vector3f(0, 1, 0);
     private final Vector3f lamp = new Vector3f();
     private final Consumer<Program> uniforms = p -> p.set("view", matrix);
+
+    /** Puts the light where it stands in a view; whether it stood elsewhere. */
+    boolean light(View view) {
+        Vector3f next = view.above ? HIGH : ASIDE;
+        boolean other = next != light;
+        light = next;
+        return other;
+    }
+
+    /** Towards the light. */
+    Vector3f light() {
+        return light;
+    }
 
     /**
      * Draws the map.
@@ -43,7 +62,7 @@ final class ShadowMap implements AutoCloseable {
      */
     void draw(List<Batch> batches, List<List<GpuMesh>> meshes, double reach) {
         float r = (float) reach;
-        turn.setLookAt(lamp.set(LIGHT).mul(2 * r), origin, up);
+        turn.setLookAt(lamp.set(light).mul(2 * r), origin, up);
         seen.measure(batches, turn, null);
         float step = STEP * r;
         matrix.setOrtho(

@@ -139,6 +139,15 @@ final class CurveFields {
         }
     }
 
+    /** Shares up to the most that is told: a motor that gives nothing would use without end. */
+    private static Series shown(Series share) {
+        double[] out = new double[share.size()];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = Math.min(share.at(i), LoadField.MOST_USED);
+        }
+        return Series.of(out);
+    }
+
     /** Load over what may be carried, for every part with a stated or computed limit. */
     private void used(Map<String, Series> out) {
         OptionalDouble strength = machine.lift().arm().material().strength();
@@ -157,5 +166,6 @@ final class CurveFields {
         Series motor = series(p -> 1 / p.margin());
         SourceNames.of(machine).forEach(source -> out.put(source, motor));
         alsoUsed.forEach((part, share) -> out.put(part, series(p -> share)));
+        out.replaceAll((part, share) -> shown(share));
     }
 }

@@ -217,9 +217,7 @@ public record Dial(
 
     /** A value without its unit, for the left end of the rule. */
     public String bare(double si) {
-        return kind == Kind.TEETH
-                ? Numerals.given(si) + ":1"
-                : Numerals.given(rounded(unit.fromSi(si)));
+        return kind == Kind.TEETH ? text(si) : Numerals.given(rounded(unit.fromSi(si)));
     }
 
     private static double rounded(double value) {

@@ -3,6 +3,7 @@ package foldwright.viewer.session;
 
 import foldwright.lift.ForceCurve;
 import foldwright.machine.Machine;
+import foldwright.study.Numerals;
 import foldwright.study.Series;
 import foldwright.viewer.sheet.SheetModel;
 import java.util.Comparator;
@@ -23,6 +24,9 @@ public final class LoadField {
 
     /** Share of the scale's end below which a load is not told [1]. */
     private static final double TELLABLE = 1e-3;
+
+    /** Shares of a limit above this are told as above it [1]. */
+    static final double MOST_USED = 2;
 
     /** Of mirror images that on the side towards the user first. */
     private static final Comparator<String> SEEN_FIRST =
@@ -117,6 +121,12 @@ public final class LoadField {
     /** What is shown and its unit. */
     String title() {
         return title;
+    }
+
+    /** A value in words, with its unit. */
+    String words(double value) {
+        boolean over = overlay == Overlay.USED && value >= MOST_USED * (1 - SAME);
+        return (over ? "over " : "") + Numerals.with(value, overlay.unit());
     }
 
     /** End of the scale [SI]; it begins at 0, or at the same below zero where it has a sign. */

@@ -120,7 +120,7 @@ final class LoadMarks {
     private SheetPainter.Label label(
             Part part, LoadField field, double height, Optional<GantryLoads> gantry) {
         Vector3f at = scene.middle(part, point);
-        String words = Numerals.with(field.at(part.name(), height), field.overlay().unit());
+        String words = field.words(field.at(part.name(), height));
         if (field.overlay() == Overlay.BELT_TENSION) {
             GantryLoads.Tension t = gantry.orElseThrow().tension(part.name()).orElseThrow();
             words =

@@ -338,7 +338,7 @@ public final class SheetBuilder {
         Optional<String> part = field.darkest(height);
         double now = part.map(p -> field.at(p, height)).orElse(Double.NaN);
         String where =
-                part.map(p -> largest(field.overlay()) + Numerals.with(now, unit) + ", " + p)
+                part.map(p -> largest(field.overlay()) + field.words(now) + ", " + p)
                         .orElse("no load anywhere at this height");
         return new SheetModel.InkLegend(
                 field.title(), unit.fromSi(field.end()), unit.fromSi(now), where, field.ends());

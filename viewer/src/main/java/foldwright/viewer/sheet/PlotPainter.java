@@ -193,11 +193,22 @@ final class PlotPainter {
         pen.canvas.strokeRound(pen.palette.ink, pen.line(2.2));
         rule(limit);
         Lettering look = pen.over(pen.strong(14, 13, pen.palette.ink));
-        String words = limit.words() + " " + Numerals.number(unit.fromSi(limit.values().last()));
+        String words = limit.words() + " " + range(limit.values());
         double w = pen.canvas.width(look, words);
         double centre = px(limit.values().last());
         double left = Math.min(centre - w / 2, at.plotRight() + at.of(12, 8) - w);
         pen.canvas.text(look, Math.max(at.plotLeft(), left), top - at.of(14, 12), words);
+    }
+
+    /** The value, or where it changes along the heights the least and the largest. */
+    private String range(Series values) {
+        double most = finiteMax(values);
+        double least = most;
+        for (int i = 0; i < values.size(); i++) {
+            least = Double.isFinite(values.at(i)) ? Math.min(least, values.at(i)) : least;
+        }
+        String high = Numerals.number(unit.fromSi(most));
+        return least > 0.98 * most ? high : Numerals.number(unit.fromSi(least)) + " to " + high;
     }
 
     private void rule(HeightPlot.Limit limit) {
@@ -344,14 +355,16 @@ final class PlotPainter {
         }
         String words = worstWords;
         double w = pen.canvas.width(look, words);
-        double y = py - at.of(14, 11);
+        // At the upper end the words of the limit stand above the plot.
+        boolean above = py - at.of(14, 11) - look.em() > top - at.of(8, 6);
+        double y = above ? py - at.of(14, 11) : py + at.of(14, 11) + 0.7 * look.em();
         double right = Math.min(px - at.of(13, 10), at.plotRight() - 2);
         for (double up = 0; up <= look.em(); up += look.em() / 4) {
             double there = scale.held(scale.value(y - up + 0.2 * look.em()));
             right = Math.min(right, px(plot.needed().over(plot.height(), there)) - at.of(8, 6));
         }
         double left = right - w;
-        if (px - right > at.of(60, 42)) {
+        if (above && px - right > at.of(60, 42)) {
             // The curve falls away beside the mark: the words stand above it, with a leader.
             double up = py - 3.0 * look.em();
             left = Math.min(px + at.of(10, 8), at.plotRight() + at.of(12, 8)) - w;

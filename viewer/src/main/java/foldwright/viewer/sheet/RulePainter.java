@@ -105,7 +105,7 @@ final class RulePainter {
                 x - at.of(8, 6),
                 base - at.of(40, 28),
                 w + at.of(16, 12),
-                at.of(60, 42));
+                at.of(70, 52));
     }
 
     private void ends(SheetModel.Rule rule, double x, double w, double base) {

@@ -183,7 +183,7 @@ public final class Studio implements AutoCloseable {
             }
         }
         view(look);
-        renderer.update(table.reach());
+        renderer.update(view, table.reach());
         renderer.draw(
                 new MachineRenderer.Shot(
                         view,

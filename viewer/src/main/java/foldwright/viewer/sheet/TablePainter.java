@@ -31,15 +31,18 @@ final class TablePainter {
         if (scene.machine().box().isEmpty()) {
             return;
         }
-        double[] c = TableView.outlineCorner(scene.machine().box().get(), scene);
-        double x = Math.max(at.of(46, 30), view.x(c[0], c[1], 0) + at.of(12, 9));
-        double y = view.y(c[0], c[1], 0) + at.of(20, 15);
-        pen.canvas.text(pen.over(pen.italic(pen.palette.ink2)), x, y, words);
+        double[] c = TableView.nearestCorner(scene.machine().box().get(), scene, view);
+        Lettering look = pen.over(pen.italic(pen.palette.ink2));
+        double right = at.scaleX() - at.of(78, 60) - pen.canvas.width(look, words);
+        double x = Math.min(right, view.x(c[0], c[1], 0) + at.of(12, 9));
+        x = Math.max(at.of(46, 30), x);
+        double y = Math.min(at.rulesTop() - at.of(8, 5), view.y(c[0], c[1], 0) + at.of(20, 15));
+        pen.canvas.text(look, x, y, words);
     }
 
     /** Where the deck pins are at the top of the travel, while the deck is well below. */
     void topLine(SheetModel.Travel travel) {
-        if (travel.share() > 0.8 || table.stretch() != 1 || view.above) {
+        if (!table.home(view) || reached(travel)) {
             return;
         }
         double y = table.heights().at(travel.top());
@@ -58,6 +61,14 @@ final class TablePainter {
         if (pen.canvas.free(x, foot - look.em(), w, 1.2 * look.em())) {
             pen.canvas.text(look, x, foot, words);
         }
+    }
+
+    /** Whether the machine is drawn as high as the top of the travel. */
+    private boolean reached(SheetModel.Travel travel) {
+        var deck = scene.machine().deck();
+        double back = deck.width() / 2;
+        double highest = table.pinHeight() + travel.height() + deck.topAbovePins();
+        return view.y(0, back, highest) < table.heights().at(travel.top()) + at.of(10, 8);
     }
 
     /** The ideal bridge as a dashed outline, and how far the real one is off, in words. */

@@ -154,10 +154,29 @@ public final class TableView {
         return pinHeight;
     }
 
-    /** Front left corner of the box's outline on the table, x and y [m]. */
-    static double[] outlineCorner(Box box, MachineScene scene) {
+    /**
+     * The lowest of the corners of the box's outline in the picture, the front left one first [m].
+     */
+    static double[] nearestCorner(Box box, MachineScene scene, View view) {
         var base = scene.machine().base();
         double cx = -base.pinInset() + base.length() / 2;
-        return new double[] {cx - box.length() / 2, -box.width() / 2};
+        double[] lowest = null;
+        for (int i = 0; i < 4; i++) {
+            double x = cx + (i % 2 == 0 ? -0.5 : 0.5) * box.length();
+            double y = (i / 2 == 0 ? -0.5 : 0.5) * box.width();
+            if (lowest == null || view.y(x, y, 0) > view.y(lowest[0], lowest[1], 0) + 1) {
+                lowest = new double[] {x, y};
+            }
+        }
+        return lowest;
+    }
+
+    /** Whether machine and height scale share their heights in a view. */
+    boolean home(View view) {
+        double flat = heights.low();
+        double top = heights.high();
+        return stretch == 1
+                && Math.abs(view.y(0, pinY, pinHeight + flat) - heights.at(flat)) < 1
+                && Math.abs(view.y(0, pinY, pinHeight + top) - heights.at(top)) < 1;
     }
 }

@@ -20,6 +20,7 @@ public final class Companion {
     private Optional<Second> shown = Optional.empty();
     private Optional<Second> away = Optional.empty();
     private long changes;
+    private boolean missed;
 
     /** Puts one on the table. */
     void put(Optional<Second> next) {
@@ -30,6 +31,7 @@ public final class Companion {
 
     /** Takes it off the table, or puts it back. */
     public void toggle() {
+        missed = shown.isEmpty() && away.isEmpty();
         Optional<Second> now = shown;
         shown = away;
         away = now;
@@ -38,8 +40,25 @@ public final class Companion {
 
     /** Puts it beside the first one, or dashed over it. */
     public void change() {
+        missed = shown.isEmpty();
         shown.ifPresent(Second::change);
         changes++;
+    }
+
+    /** Another key was pressed: what was asked for in vain is forgotten. */
+    void forget() {
+        missed = false;
+    }
+
+    /** What to say where a second machine was asked for and there is none. */
+    Optional<String> missing() {
+        if (!missed) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                away.isPresent()
+                        ? "the second machine is put away: G puts it back"
+                        : "no second machine: start with --over FILE or --beside FILE");
     }
 
     /** Grows when what stands on the table changes. */

@@ -404,7 +404,8 @@ public final class Desk implements AutoCloseable {
     public SheetBuilder.Page page(String caption) {
         height = playback.shown().map(r -> r.height(height)).orElse(height);
         String drawn = changed() ? "drawn: with changed numbers" : "as in the file";
-        Optional<String> dashed = kept.map(k -> "dashed: A, kept before");
+        Optional<String> dashed =
+                companion.missing().or(() -> kept.map(k -> "dashed: A, kept before"));
         SheetBuilder.Choice choice =
                 new SheetBuilder.Choice(question, overlay, height, pointed, forces, larger);
         Results shown = kept.map(a -> results.beside(a, "A")).orElse(results);

@@ -198,6 +198,7 @@ public final class Hand {
     }
 
     private void plain(int key, boolean shift) {
+        desk.companion().forget();
         switch (key) {
             case GLFW_KEY_UP -> nudge(1, shift ? 10 : 1);
             case GLFW_KEY_DOWN -> nudge(-1, shift ? 10 : 1);
