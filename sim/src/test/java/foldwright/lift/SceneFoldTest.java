@@ -6,13 +6,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import foldwright.machine.Machine;
 import foldwright.machine.file.MachineFile;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Every demo machine, unfolding and folding, over its whole travel. */
 class SceneFoldTest {
+    private static final Path CRANK = Path.of("..", "seeds", "hand-crank.json");
+
+    @TempDir private Path folder;
+
     private static final Path SCENES = Path.of("..", "scenes");
 
     @ParameterizedTest
@@ -41,8 +47,24 @@ class SceneFoldTest {
     @ParameterizedTest
     @EnumSource(Direction.class)
     void theHandAtACrankPaysForTheRiseAndForFriction(Direction way) throws Exception {
-        Path seed = Path.of("..", "seeds", "hand-crank.json");
-        Machine machine = MachineFile.read(seed).machine();
+        paid(MachineFile.read(CRANK).machine(), way);
+    }
+
+    /**
+     * The same with a screw end that gives, where the crank winds up a thread that still sticks.
+     */
+    @ParameterizedTest
+    @EnumSource(Direction.class)
+    void soItIsWhereTheEndOfTheScrewGives(Direction way) throws Exception {
+        String text = Files.readString(CRANK);
+        String stiff = "\"ends\": \"fixed-supported\"";
+        assertThat(text).contains(stiff);
+        Path file = folder.resolve("gives.json");
+        Files.writeString(file, text.replace(stiff, stiff + ", \"endStiffness\": \"8000 N/mm\""));
+        paid(MachineFile.read(file).machine(), way);
+    }
+
+    private static void paid(Machine machine, Direction way) {
         FoldResult.Ledger l = FoldRun.run(machine, way, FoldRun.STEP).ledger();
         double paid = l.potential() + l.springs() + l.friction();
         assertThat(l.motor()).isCloseTo(paid, within(1e-3 * l.turnedOver()));

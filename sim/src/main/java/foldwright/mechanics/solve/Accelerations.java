@@ -17,8 +17,15 @@ final class Accelerations {
     private static final double SOFT = 1e-9;
     private static final int SWEEPS = 12;
 
-    /** Gap left over what drivers prescribe from which rows contradict each other [1]. */
-    private static final double AGREE = 1e-3;
+    /**
+     * Gap left over what drivers prescribe from which rows contradict each other [1]. Rows that
+     * agree leave 1e-14; a nut that is held by a stuck thread leaves its lead over a turn of the
+     * crank, some 1e-4.
+     */
+    private static final double AGREE = 1e-6;
+
+    /** Gap that loads leave in any case, as rows are a little soft here [m/s² or rad/s²]. */
+    private static final double ROUNDING = 1e-7;
 
     private final Assembly asm;
     private final Kkt kkt;
@@ -153,7 +160,7 @@ final class Accelerations {
             }
             before = size;
         }
-        return asm.drivers.length == 0 || accelerationGaps(s, x) <= AGREE * wanted();
+        return asm.drivers.length == 0 || accelerationGaps(s, x) <= AGREE * wanted() + ROUNDING;
     }
 
     /** Largest acceleration that a driver or the speed of the bodies asks of a row. */
