@@ -17,7 +17,7 @@ public final class Printed {
     public static final String NOT_GIVEN = "not given";
 
     /** What stands for the margin where nothing is asked for. */
-    public static final String NO_LOAD = "no load here";
+    public static final String NOTHING_NEEDED = "nothing needed";
 
     private static final char NARROW = '\u202F';
     private static final char NO_BREAK = '\u00A0';
@@ -130,7 +130,7 @@ public final class Printed {
             return NOT_GIVEN;
         }
         if (margin == Double.POSITIVE_INFINITY) {
-            return NO_LOAD;
+            return NOTHING_NEEDED;
         }
         if (margin >= 100) {
             return ">100" + TIMES;

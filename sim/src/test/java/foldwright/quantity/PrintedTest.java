@@ -95,7 +95,7 @@ class PrintedTest {
         "1e9, >100×",
         "0, 0.00×",
         "-0.3, −0.30×",
-        "Infinity, no load here",
+        "Infinity, nothing needed",
         "NaN, not given"
     })
     void marginsNeverRoundAcrossAVerdict(double margin, String text) {
