@@ -14,6 +14,7 @@ import foldwright.study.Numerals;
 import foldwright.study.Runs;
 import foldwright.study.Sentences;
 import foldwright.study.Shown;
+import foldwright.study.SourceWords;
 import foldwright.study.Verdict;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -75,7 +76,7 @@ final class CurveCommand implements Callable<Integer> {
         out.println(page.of(motor.finding()));
         for (Direction way : Direction.values()) {
             out.println();
-            out.print(table(curve, way, motor));
+            out.print(table(SourceWords.of(machine).noun(), curve, way, motor));
         }
         List<Finding> findings = curve.findings();
         if (!findings.isEmpty()) {
@@ -87,14 +88,14 @@ final class CurveCommand implements Callable<Integer> {
         out.flush();
     }
 
-    private static String table(ForceCurve curve, Direction way, Check motor) {
+    private static String table(String source, ForceCurve curve, Direction way, Check motor) {
         Table table =
                 new Table(
                         List.of(
                                 way.label(),
                                 "height",
                                 "foot force",
-                                "motor torque",
+                                source + " torque",
                                 "available",
                                 "margin"),
                         List.of(

@@ -58,7 +58,8 @@ final class FoldCommand implements Callable<Integer> {
         FoldResult run = new LiftRuns().fold(machine, direction, progress);
         progress.done();
         output.write(
-                () -> FoldFiles.csv(run), () -> Drawings.time(machine.name(), FoldPlots.of(run)));
+                () -> FoldFiles.csv(run),
+                () -> Drawings.time(machine.name(), FoldPlots.of(machine, run)));
         record.write(() -> FoldRecord.of(file, run));
         if (output.json().wanted()) {
             output.json().print(spec, out -> FoldFiles.json(out, run));

@@ -11,6 +11,7 @@ import foldwright.study.Assess;
 import foldwright.study.Check;
 import foldwright.study.Numerals;
 import foldwright.study.Shown;
+import foldwright.study.SourceWords;
 import foldwright.study.Verdict;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -97,7 +98,7 @@ final class HoldCommand implements Callable<Integer> {
                                 "power off",
                                 "friction needed",
                                 "force on the nut",
-                                "torque on the motor",
+                                "torque on the " + SourceWords.of(machine).noun(),
                                 "one side lower"),
                         List.of(
                                 Table.Side.RIGHT,

@@ -33,7 +33,9 @@ final class Cautions {
                 new Caution(
                         "Turning parts",
                         "Screws, belts and pulleys draw in hair, sleeves and cables. Cover them, and"
-                                + " stop the motor before reaching in.",
+                                + " stop the "
+                                + SourceWords.of(m).noun()
+                                + " before reaching in.",
                         ""));
         if (m.gantry().isPresent() || m.tool().isPresent()) {
             out.add(

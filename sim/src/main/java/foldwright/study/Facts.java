@@ -34,7 +34,7 @@ final class Facts {
         double ratio = m.drive().transmission() instanceof BeltReduction b ? b.teeth().ratio() : 1;
         out.add(
                 new Fact(
-                        "turns of screw, of motor",
+                        "turns of screw, of " + SourceWords.of(m).noun(),
                         Numerals.number(turns) + ", " + Numerals.number(turns * ratio),
                         "stroke/lead, × belt"));
         if (m.drive().source() instanceof StepperDrive stepper) {

@@ -2,6 +2,7 @@
 package foldwright.study;
 
 import foldwright.lift.FoldResult;
+import foldwright.machine.Machine;
 import foldwright.machine.keys.Keys;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +26,8 @@ public final class FoldPlots {
     private FoldPlots() {}
 
     /** Height, and torque against pull-out torque. */
-    public static List<TimePlot> of(FoldResult run) {
+    public static List<TimePlot> of(Machine machine, FoldResult run) {
+        SourceWords source = SourceWords.of(machine);
         Series time = of(run, FoldResult.Sample::time);
         List<TimePlot.Event> events = new ArrayList<>();
         for (FoldResult.Event e : run.events()) {
@@ -47,13 +49,13 @@ public final class FoldPlots {
                         events),
                 new TimePlot(
                         new HeightPlot.Caption(
-                                "Torque at the motor",
-                                "and where it pulls out",
+                                "Torque at " + source.where(),
+                                "against its limit",
                                 Shown.NEWTON_METRE),
                         time,
                         List.of(
                                 new TimePlot.Curve(
-                                        "pull-out",
+                                        source.limit(),
                                         TimePlot.Kind.LIMIT,
                                         of(run, s -> s.motor().pullOut())),
                                 new TimePlot.Curve(

@@ -98,7 +98,7 @@ final class MotorCheck {
                         worst.map(
                                 p ->
                                         Split.of(
-                                                "motor torque by cause",
+                                                SourceWords.of(machine).noun() + " torque by cause",
                                                 p.motorShares(),
                                                 Shown.NEWTON_METRE)),
                         worst.map(new MotorSums(machine)::at).orElse(new HandCard(List.of(), "")),

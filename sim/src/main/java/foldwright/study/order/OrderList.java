@@ -2,6 +2,7 @@
 package foldwright.study.order;
 
 import foldwright.machine.Machine;
+import foldwright.machine.drive.HandCrank;
 import foldwright.study.Assessment;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,11 +17,9 @@ import java.util.List;
  */
 public record OrderList(List<OrderLine> lines, List<String> unlisted) {
     private static final List<String> NEVER =
-            List.of(
-                    "base tray",
-                    "deck plate",
-                    "brackets and fasteners",
-                    "wiring, switches, motor drivers and power supply");
+            List.of("base tray", "deck plate", "brackets and fasteners");
+
+    private static final String POWER = "wiring, switches, motor drivers and power supply";
 
     public OrderList {
         lines = List.copyOf(lines);
@@ -36,7 +35,15 @@ public record OrderList(List<OrderLine> lines, List<String> unlisted) {
         lines.addAll(new DriveParts(machine, uses).lines());
         lines.addAll(new SpringParts(machine, uses).lines());
         machine.gantry().ifPresent(g -> lines.addAll(new GantryParts(g, uses).lines()));
-        return new OrderList(lines, NEVER);
+        return new OrderList(lines, unlisted(machine));
+    }
+
+    private static List<String> unlisted(Machine machine) {
+        List<String> out = new ArrayList<>(NEVER);
+        if (machine.gantry().isPresent() || !(machine.drive().source() instanceof HandCrank)) {
+            out.add(POWER);
+        }
+        return out;
     }
 
     /** The lines of one group. */
