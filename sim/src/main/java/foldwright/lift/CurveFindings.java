@@ -94,13 +94,11 @@ final class CurveFindings {
         }
         double latch = -points.get(0).residualLoad();
         String text =
-                String.format(
-                        Locale.ROOT,
-                        "pops open when unlatched: the springs lift the folded deck with %.2f N more"
-                                + " than its weight, up to a pivot height of %.0f mm; the latch"
-                                + " must hold that force",
-                        latch,
-                        top * 1e3);
+                "pops open when unlatched: the springs lift the folded deck with "
+                        + Printed.in("N", latch)
+                        + " more than its weight, up to a pivot height of "
+                        + millimetres(top)
+                        + "; the latch must hold that force";
         findings.add(new Finding(Kind.POPS_OPEN, "", points.get(0).height(), top, latch, text));
     }
 

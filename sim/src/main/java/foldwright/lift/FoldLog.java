@@ -10,6 +10,7 @@ import foldwright.mechanics.body.Marker;
 import foldwright.mechanics.body.State;
 import foldwright.mechanics.body.Vec3;
 import foldwright.mechanics.solve.Stepper;
+import foldwright.quantity.Printed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -44,6 +45,7 @@ final class FoldLog {
     private int side;
     private long slipped;
     private long halvings;
+    private final ChatterWatch chatter = new ChatterWatch();
     private boolean clear;
 
     FoldLog(DrivenLift lift, Direction direction, List<StepperLaw> motors, Stepper stepper) {
@@ -110,9 +112,22 @@ final class FoldLog {
             }
             halvings = stepper.halvings();
         }
+        if (chatter.begins(stepper.steps(), halvings)) {
+            event(
+                    EventKind.CHATTERS,
+                    String.format(
+                            Locale.ROOT,
+                            "The drive chatters at a pivot height of %.1f mm: steps are halved again and again.",
+                            height() * 1e3));
+        }
         if (stepper.state().time >= nextSample - 1e-9) {
             sample();
         }
+    }
+
+    /** Whether the drive chatters so much that the run is not worth its work. */
+    boolean hopeless() {
+        return chatter.hopeless();
     }
 
     private double angle(int m) {
@@ -284,13 +299,13 @@ final class FoldLog {
         String carried =
                 force == 0
                         ? "it carried nothing"
-                        : String.format(
-                                Locale.ROOT,
-                                "it carried %.2f N of %.0f N allowed, and the deck jumps up by"
-                                        + " %.2f mm against the drive",
-                                force,
-                                allowed,
-                                jump * 1e3);
+                        : "it carried "
+                                + Printed.in("N", force)
+                                + " of "
+                                + Printed.in("N", allowed)
+                                + " allowed, and the deck jumps up by "
+                                + Printed.in("mm", jump)
+                                + " against the drive";
         events.add(
                 0,
                 new Event(
@@ -320,7 +335,7 @@ final class FoldLog {
                 EventKind.LATCH_MISSED,
                 String.format(
                         Locale.ROOT,
-                        "The latch does not close: the drive leaves the deck %.2f mm above flat.",
+                        "The latch does not close: the drive leaves the deck %.1f mm above flat.",
                         above * 1e3));
     }
 

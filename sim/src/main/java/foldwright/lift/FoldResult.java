@@ -131,6 +131,7 @@ public record FoldResult(
         LATCH_MISSED,
         ARRIVED,
         STEP_HALVED,
+        CHATTERS,
         NOT_SOLVED
     }
 

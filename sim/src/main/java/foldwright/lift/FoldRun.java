@@ -158,7 +158,7 @@ public final class FoldRun {
         LatchWatch watch = latchWatch(log, stepper);
         boolean solved = true;
         boolean stalled = false;
-        while (solved && !stalled && stepper.state().time < end() - 0.5 * step) {
+        while (solved && !stalled && !log.hopeless() && stepper.state().time < end() - 0.5 * step) {
             if (stepper.steps() % LOOK == 0) {
                 done.accept(stepper.state().time / end());
             }
@@ -169,7 +169,13 @@ public final class FoldRun {
                 stalled = log.slipped() >= LOST;
             }
         }
-        if (solved) {
+        if (log.hopeless() && !stalled && solved) {
+            solved = false;
+            log.event(
+                    EventKind.NOT_SOLVED,
+                    "The run is ended here: how the chatter goes on depends on damping that nobody"
+                            + " knows, so it would say nothing about the machine beyond that.");
+        } else if (solved) {
             watch.end();
         } else {
             log.event(

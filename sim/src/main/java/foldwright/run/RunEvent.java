@@ -27,6 +27,7 @@ public record RunEvent(Kind kind, double time, long line, String sentence) {
         LATCH_MISSED("latch misses"),
         ARRIVED("arrived"),
         STEP_HALVED("time step halved"),
+        CHATTERS("drive chatters"),
         NOT_SOLVED("not solved"),
         LARGEST_SKEW("largest skew"),
         LARGEST_ERROR("largest error"),

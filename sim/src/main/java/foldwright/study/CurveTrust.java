@@ -18,9 +18,6 @@ public final class CurveTrust {
     /** Bound of the change of the worst margin [1]. */
     private static final double GRID = 0.01;
 
-    /** Errors below this are rounding and are printed as this [1]. */
-    private static final double ROUNDING = 1e-8;
-
     private CurveTrust() {}
 
     /** The statements on a curve. */
@@ -36,18 +33,15 @@ public final class CurveTrust {
                 new Assessment.Trust(
                         "energy balance of the force curve",
                         "up and down, weights and springs give back what they took within "
-                                + percent(cycle)
+                                + Numerals.error(cycle, ENERGY)
                                 + "; shares by cause add up within "
-                                + percent(split),
+                                + Numerals.error(split, ENERGY),
                         cycle <= ENERGY && split <= ENERGY),
                 new Assessment.Trust(
                         "convergence of the force curve",
-                        "with half the heights the worst margin changes by " + percent(grid),
+                        "with half the heights the worst margin changes by "
+                                + Numerals.error(grid, GRID),
                         grid <= GRID));
-    }
-
-    private static String percent(double error) {
-        return error < ROUNDING ? "less than 0.000001\u00a0%" : Numerals.with(error, Shown.PERCENT);
     }
 
     private static double conservative(List<CurvePoint> points) {

@@ -16,11 +16,8 @@ public final class FoldPlots {
     /** Change of the worst margin allowed when the step is halved [1]. */
     private static final double HALVING = 0.01;
 
-    /** Steps halved here and there, as where a spring lets go. */
-    private static final long FEW_HALVED = 10;
-
     private static final String CHATTER =
-            ": so many that the drive chatters, as a self-locking screw may under a load that drives"
+            ", again and again: the drive chatters, as a self-locking screw may under a load that drives"
                     + " it; its margins are not to be relied on, and the machine may groan";
 
     private FoldPlots() {}
@@ -73,7 +70,7 @@ public final class FoldPlots {
         return switch (kind) {
             case STEPS_LOST, STALLED -> Verdict.FAILS;
             case NOT_SOLVED -> Verdict.UNKNOWN;
-            case NUT_LOAD_REVERSED, STEP_HALVED, LATCH_MISSED -> Verdict.TIGHT;
+            case NUT_LOAD_REVERSED, STEP_HALVED, CHATTERS, LATCH_MISSED -> Verdict.TIGHT;
             default -> Verdict.HOLDS;
         };
     }
@@ -85,7 +82,7 @@ public final class FoldPlots {
         double error = run.ledger().relativeError();
         String balance =
                 "energy balance closes to "
-                        + Numerals.with(error, Shown.PERCENT)
+                        + Numerals.error(error, ENERGY)
                         + " of the energy turned over";
         String steps =
                 c.steps()
@@ -99,7 +96,7 @@ public final class FoldPlots {
         List<Assessment.Trust> out = new ArrayList<>();
         out.add(new Assessment.Trust(name, balance, error <= ENERGY));
         boolean chatters =
-                run.outcome() == FoldResult.Outcome.ARRIVED && c.halvedSteps() > FEW_HALVED;
+                run.events().stream().anyMatch(e -> e.kind() == FoldResult.EventKind.CHATTERS);
         out.add(new Assessment.Trust(name, chatters ? steps + CHATTER : steps, !chatters));
         c.atTwiceTheStep()
                 .filter(o -> o != run.outcome())
@@ -110,7 +107,7 @@ public final class FoldPlots {
                     new Assessment.Trust(
                             name,
                             "half the step changes the worst margin by "
-                                    + Numerals.with(Math.abs(change), Shown.PERCENT),
+                                    + Numerals.error(Math.abs(change), HALVING),
                             Math.abs(change) <= HALVING));
         }
         return out;

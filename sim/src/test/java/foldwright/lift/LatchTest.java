@@ -49,7 +49,7 @@ class LatchTest {
     @Test
     void carriesWhatTheSpringsLiftTooMuch() {
         Event opened = only(start(strong(5e-4).build()), EventKind.LATCH_OPENED);
-        Matcher force = Pattern.compile("carried ([0-9.]+) N of 60 N").matcher(opened.sentence());
+        Matcher force = Pattern.compile("carried ([0-9.]+) N of 60.0 N").matcher(opened.sentence());
         assertThat(force.find()).isTrue();
         assertThat(Double.parseDouble(force.group(1))).isCloseTo(EXCESS, within(.01));
         assertThat(EXCESS).isCloseTo(5.04, within(.01));
@@ -71,7 +71,7 @@ class LatchTest {
                         .orElseThrow();
         assertThat(mean - run.samples().get(0).height()).isCloseTo(jump, within(.03 * jump));
         assertThat(only(run, EventKind.LATCH_OPENED).sentence())
-                .contains(String.format(Locale.ROOT, "jumps up by %.2f mm", jump * 1e3));
+                .contains(String.format(Locale.ROOT, "jumps up by %.2f", jump * 1e3));
         assertThat(jump).isGreaterThan(1e-4);
         assertThat(run.ledger().relativeError()).isLessThan(1e-3);
     }
