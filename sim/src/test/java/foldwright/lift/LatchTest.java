@@ -49,7 +49,8 @@ class LatchTest {
     @Test
     void carriesWhatTheSpringsLiftTooMuch() {
         Event opened = only(start(strong(5e-4).build()), EventKind.LATCH_OPENED);
-        Matcher force = Pattern.compile("carried ([0-9.]+) N of 60.0 N").matcher(opened.sentence());
+        Matcher force =
+                Pattern.compile("carried ([0-9.]+)\\hN of 60.0\\hN").matcher(opened.sentence());
         assertThat(force.find()).isTrue();
         assertThat(Double.parseDouble(force.group(1))).isCloseTo(EXCESS, within(.01));
         assertThat(EXCESS).isCloseTo(5.04, within(.01));
