@@ -58,7 +58,7 @@ final class HeightPainter {
         return Kept.Box.between(
                 at.plotLeft() - at.of(6, 4),
                 heights.at(travel.top()) - at.of(100, 76),
-                at.cardsLeft() - at.of(24, 17),
+                at.little ? at.width : at.cardsLeft() - at.of(24, 17),
                 heights.at(travel.flat()) + at.of(50, 38));
     }
 

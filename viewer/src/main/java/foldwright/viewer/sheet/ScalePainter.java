@@ -52,7 +52,7 @@ final class ScalePainter {
         return Kept.Box.between(
                 at.scaleX() - at.of(4, 3),
                 scale.at(travel.top()) - at.of(84, 72),
-                at.plotLeft() - at.of(9, 7),
+                at.plots() ? at.plotLeft() - at.of(9, 7) : at.width,
                 scale.at(travel.flat()) + at.of(4, 3));
     }
 

@@ -23,11 +23,17 @@ import org.junit.jupiter.api.Test;
 class KeptTest {
     @Test
     void isTheSameAsDrawnAfresh() {
+        for (int[] size : new int[][] {{1280, 720}, {640, 360}, {854, 480}}) {
+            assertSame(size);
+        }
+    }
+
+    private static void assertSame(int[] size) {
         try (GlSurface surface = Headless.open();
                 Studio used = new Studio();
                 Studio fresh = new Studio()) {
             assertThat(surface.renderer()).isNotBlank();
-            MachineScene scene = open(used);
+            MachineScene scene = open(used, size);
             Results results = Sample.results(scene.machine());
             Studio.Look home = Studio.Look.home(Theme.LIGHT);
             draw(used, results, 0.20, Question.STAY, home);
@@ -40,10 +46,10 @@ class KeptTest {
             draw(used, results, 0.06, Question.FOLD, home);
             draw(used, results, 0.17, Question.FOLD, home);
             draw(used, results, 0.11, Question.FOLD, home);
-            open(fresh);
+            open(fresh, size);
             draw(fresh, results, 0.11, Question.FOLD, home);
 
-            assertThat(different(used, fresh)).isZero();
+            assertThat(different(used, fresh, size)).as("pixels at " + size[0]).isZero();
             assertThat(sorted(used)).isEqualTo(sorted(fresh));
             for (Hits.Kind kind : Hits.Kind.values()) {
                 assertThat(used.hits().of(kind, 0)).isEqualTo(fresh.hits().of(kind, 0));
@@ -51,9 +57,9 @@ class KeptTest {
         }
     }
 
-    private static MachineScene open(Studio studio) {
+    private static MachineScene open(Studio studio, int[] size) {
         studio.machine(new MachineScene(Headless.machine("van-bench")));
-        studio.size(1280, 720, 1);
+        studio.size(size[0], size[1], 1);
         return studio.scene();
     }
 
@@ -80,12 +86,12 @@ class KeptTest {
                 .toList();
     }
 
-    private static int different(Studio a, Studio b) {
+    private static int different(Studio a, Studio b, int[] size) {
         int count = 0;
         try (Pixels p = a.pixels();
                 Pixels q = b.pixels()) {
-            for (int y = 0; y < 720; y++) {
-                for (int x = 0; x < 1280; x++) {
+            for (int y = 0; y < size[1]; y++) {
+                for (int x = 0; x < size[0]; x++) {
                     count += p.rgb(x, y) == q.rgb(x, y) ? 0 : 1;
                 }
             }
