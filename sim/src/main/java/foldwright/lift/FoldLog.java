@@ -9,6 +9,7 @@ import foldwright.lift.FoldResult.Sample;
 import foldwright.mechanics.body.Marker;
 import foldwright.mechanics.body.State;
 import foldwright.mechanics.body.Vec3;
+import foldwright.mechanics.joint.Driver;
 import foldwright.mechanics.solve.Stepper;
 import foldwright.quantity.Printed;
 import java.util.ArrayList;
@@ -29,6 +30,7 @@ final class FoldLog {
     private final DrivenLift lift;
     private final Direction direction;
     private final List<StepperLaw> motors;
+    private final Driver hand;
     private final Stepper stepper;
     private final Marker back;
     private final Marker front;
@@ -48,10 +50,19 @@ final class FoldLog {
     private final ChatterWatch chatter = new ChatterWatch();
     private boolean clear;
 
-    FoldLog(DrivenLift lift, Direction direction, List<StepperLaw> motors, Stepper stepper) {
+    /**
+     * What turns the screws.
+     *
+     * @param motors none where a hand turns
+     * @param hand null where motors turn
+     */
+    record Source(List<StepperLaw> motors, Driver hand) {}
+
+    FoldLog(DrivenLift lift, Direction direction, Source source, Stepper stepper) {
         this.lift = lift;
         this.direction = direction;
-        this.motors = motors;
+        motors = source.motors();
+        hand = source.hand();
         this.stepper = stepper;
         double half = lift.machine().lift().width() / 2;
         back = lift.linkage().deck().marker(new Vec3(0, half, 0));
@@ -100,6 +111,9 @@ final class FoldLog {
             double lag = law.lag(angle(m));
             torque[m] += law.pullOut() * Math.sin(lag) * direction.sign();
             countSteps(law.slipped(angle(m)));
+        }
+        if (hand != null) {
+            torque[0] += stepper.multiplier(hand.rowAt()) * direction.sign();
         }
         for (int i = 0; i < force.length; i++) {
             force[i] += nutForce(i);
@@ -248,9 +262,7 @@ final class FoldLog {
 
     private MotorState motor() {
         if (motors.isEmpty()) {
-            double rate = lift.rotors().get(0).turn().rate(stepper.state());
-            return new MotorState(
-                    angle(0), angle(0), rate, 0, lift.train().available(Math.abs(rate)), 0);
+            return crank();
         }
         int busiest = 0;
         for (int m = 0; m < torque.length; m++) {
@@ -268,6 +280,16 @@ final class FoldLog {
         }
         return new MotorState(
                 law.field(), angle(busiest), rate, mean, law.pullOut(), 4.0 * slipped);
+    }
+
+    private MotorState crank() {
+        double rate = lift.rotors().get(0).turn().rate(stepper.state());
+        double mean = torque[0] / Math.max(1, looks);
+        double gives = lift.train().available(Math.abs(rate));
+        if (Math.abs(rate) > 1e-3 && Math.abs(mean) > 0 && stepper.steps() > 0) {
+            worstMargin = Math.min(worstMargin, gives / Math.abs(mean));
+        }
+        return new MotorState(angle(0), angle(0), rate, mean, gives, 0);
     }
 
     private void sides(double nut) {

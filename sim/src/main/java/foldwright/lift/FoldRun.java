@@ -7,6 +7,7 @@ import foldwright.lift.FoldResult.Ledger;
 import foldwright.lift.FoldResult.Outcome;
 import foldwright.machine.Machine;
 import foldwright.machine.drive.StepperDrive;
+import foldwright.mechanics.joint.Driver;
 import foldwright.mechanics.solve.EnergyLedger;
 import foldwright.mechanics.solve.Equilibrium;
 import foldwright.mechanics.solve.Settings;
@@ -45,6 +46,10 @@ public final class FoldRun {
     private final DrivenLift lift;
     private final RiseCommand command;
     private final List<StepperLaw> motors = new ArrayList<>();
+
+    /** What turns a crank; null where motors turn. */
+    private Driver hand;
+
     private final double from;
     private final double to;
 
@@ -121,7 +126,7 @@ public final class FoldRun {
             return;
         }
         // A hand turns the crank as commanded.
-        lift.mechanism().drive(rotor.body().name() + " crank", rotor.turn(), turns);
+        hand = lift.mechanism().drive(rotor.body().name() + " crank", rotor.turn(), turns);
     }
 
     /** The drive holds the deck; a latch that is closed carries what the springs lift too much. */
@@ -154,7 +159,7 @@ public final class FoldRun {
         EnergyLedger ledger = stepper.ledger();
         double height0 = ledger.height();
         double springs0 = ledger.springs() + ledger.joints();
-        FoldLog log = new FoldLog(lift, direction, motors, stepper);
+        FoldLog log = new FoldLog(lift, direction, new FoldLog.Source(motors, hand), stepper);
         LatchWatch watch = latchWatch(log, stepper);
         boolean solved = true;
         boolean stalled = false;

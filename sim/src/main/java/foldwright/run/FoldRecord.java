@@ -3,6 +3,7 @@ package foldwright.run;
 
 import foldwright.lift.Direction;
 import foldwright.lift.FoldResult;
+import foldwright.machine.drive.HandCrank;
 import foldwright.machine.file.MachineFile;
 import foldwright.quantity.Printed;
 import java.util.ArrayList;
@@ -44,7 +45,8 @@ public final class FoldRecord {
                     new RunEvent(
                             RunEvent.Kind.valueOf(e.kind().name()), e.time(), 0, e.sentence()));
         }
-        lowestMargin(result).ifPresent(events::add);
+        boolean crank = machine.machine().drive().source() instanceof HandCrank;
+        lowestMargin(result, crank ? "hand" : "motor").ifPresent(events::add);
         return new Run(
                 kind,
                 "",
@@ -55,8 +57,8 @@ public final class FoldRecord {
                 events);
     }
 
-    /** Where pull-out over torque is least, while the motor turns and has lost nothing. */
-    private static Optional<RunEvent> lowestMargin(FoldResult result) {
+    /** Where pull-out over torque is least, while what drives turns and has lost nothing. */
+    private static Optional<RunEvent> lowestMargin(FoldResult result, String whose) {
         double least = Double.POSITIVE_INFINITY;
         FoldResult.Sample worst = null;
         for (FoldResult.Sample s : result.samples()) {
@@ -74,7 +76,8 @@ public final class FoldRecord {
         String sentence =
                 String.format(
                         Locale.ROOT,
-                        "The motor's margin is least, %s, at a pivot height of %.1f mm.",
+                        "The %s's margin is least, %s, at a pivot height of %.1f mm.",
+                        whose,
                         Printed.margin(least),
                         worst.height() * 1e3);
         return Optional.of(new RunEvent(RunEvent.Kind.LOWEST_MARGIN, worst.time(), 0, sentence));

@@ -71,4 +71,24 @@ class SceneFoldTest {
         assertThat(Math.abs(l.damping())).isLessThan(1e-3 * l.turnedOver());
         assertThat(l.turnedOver()).isLessThan(100);
     }
+
+    /** Torque times angle, added up over the run, is the work of the hand in the ledger. */
+    @ParameterizedTest
+    @EnumSource(Direction.class)
+    void theTorqueAtACrankDoesTheHandsWork(Direction way) throws Exception {
+        Path seed = Path.of("..", "seeds", "hand-crank.json");
+        Machine machine = MachineFile.read(seed).machine();
+        FoldResult run = FoldRun.run(machine, way, FoldRun.STEP);
+        double work = 0;
+        double most = 0;
+        for (int i = 1; i < run.samples().size(); i++) {
+            FoldResult.MotorState before = run.samples().get(i - 1).motor();
+            FoldResult.MotorState m = run.samples().get(i).motor();
+            // A sample's torque is the mean since the one before.
+            work += m.torque() * Math.abs(m.turned() - before.turned());
+            most = Math.max(most, Math.abs(m.torque()) / m.pullOut());
+        }
+        assertThat(work).isCloseTo(run.ledger().motor(), within(0.01 * run.ledger().motor()));
+        assertThat(run.convergence().worstMargin()).isCloseTo(1 / most, within(1e-9));
+    }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.play;
 
+import foldwright.machine.drive.HandCrank;
 import foldwright.run.RunColumn;
 import foldwright.study.HeightPlot;
 import foldwright.study.Numerals;
@@ -119,11 +120,12 @@ public final class PlayPage {
         return new SheetBuilder.Page(model, page.moment(), page.marks());
     }
 
-    /** What the motor does now. */
+    /** What the motor does now, or the hand at the crank. */
     private String motor() {
+        boolean crank = reel.run().machine().machine().drive().source() instanceof HandCrank;
         double lost = reel.now(RunColumn.STEPS_LOST);
         String torque =
-                "motor now "
+                (crank ? "crank now " : "motor now ")
                         + Numerals.with(
                                 Math.abs(reel.now(RunColumn.MOTOR_TORQUE)), Shown.NEWTON_METRE);
         if (lost >= 1) {
@@ -133,7 +135,7 @@ public final class PlayPage {
         return torque
                 + " at "
                 + Numerals.with(speed, Shown.REVOLUTION_PER_SECOND)
-                + ", no step lost";
+                + (crank ? "" : ", no step lost");
     }
 
     private HeightPlot withRun(HeightPlot plot) {

@@ -144,7 +144,9 @@ public final class SheetPainter implements AutoCloseable {
         }
         new GhostPainter(pen, scene.view).draw(scene.marks.ghost);
         table.stray(scene.marks.stray);
-        table.topLine(model.travel());
+        if (!along) {
+            table.topLine(model.travel());
+        }
         loads(scene);
         head.draw(model);
         if (along) {

@@ -5,6 +5,8 @@ import foldwright.viewer.paint.Align;
 import foldwright.viewer.paint.Lettering;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.MachineScene;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -112,8 +114,10 @@ final class TablePainter {
         double x = at.left(40, 27);
         double y = at.of(132, 92);
         pen.canvas.text(pen.over(title), x, y, stray.title());
-        List<String> more = List.of(stray.second().split("; "));
+        List<String> more = Arrays.asList(stray.second().split("; "));
         if (!at.little) {
+            // The last lies lowest.
+            Collections.reverse(more);
             new NotePainter(pen).draw(more);
             return;
         }

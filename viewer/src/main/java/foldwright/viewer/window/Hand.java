@@ -25,6 +25,7 @@ public final class Hand {
     private Hits.Hit held;
     private boolean onTable;
     private boolean sliding;
+    private boolean along;
     private double x;
     private double y;
     private double downX;
@@ -264,16 +265,19 @@ public final class Hand {
         }
     }
 
-    /** Opens a question; the gantry's is looked at from above. */
     private void open(Question question) {
-        boolean was = desk.playback().along();
         desk.ask(question);
-        boolean along = desk.playback().along();
-        if (along && !was) {
+    }
+
+    /** Toolpaths are looked at from above, whichever way one came to them. */
+    private void follow() {
+        boolean now = desk.playback().along();
+        if (now && !along) {
             gaze.above();
-        } else if (was && !along) {
+        } else if (along && !now) {
             gaze.home();
         }
+        along = now;
     }
 
     /** Along the path by millimetres, or the deck. */
@@ -310,6 +314,7 @@ public final class Hand {
 
     /** Lets time pass; whether the machine is moving. */
     public boolean pass(double seconds) {
+        follow();
         return desk.playback().pass(seconds);
     }
 
