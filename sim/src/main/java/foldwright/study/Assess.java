@@ -31,8 +31,7 @@ public final class Assess {
         List<SpringStroke> strokes = SpringStroke.of(machine);
         List<Check> checks = new ArrayList<>();
         checks.add(motor(machine, curve, runs, progress));
-        checks.addAll(new SpringChecks(machine, curve, strokes).checks());
-        checks.addAll(new JamChecks(machine).checks());
+        checks.addAll(unfolding(machine, curve, strokes));
         hold.ifPresent(h -> checks.addAll(new HoldChecks(machine, h).checks()));
         checks.addAll(new RatingChecks(machine, curve, runs).checks());
         checks.addAll(new SpringStrength(machine, strokes).checks());
@@ -50,6 +49,22 @@ public final class Assess {
                 Cautions.of(machine, curve, hold),
                 Facts.of(machine, curve),
                 CurveTrust.of(curve));
+    }
+
+    /** The checks of whether it leaves the fold, for which a curve is enough; no changes tried. */
+    public static List<Check> fold(Machine machine, ForceCurve curve) {
+        List<Check> checks = new ArrayList<>();
+        checks.add(motor(machine, curve));
+        checks.addAll(unfolding(machine, curve, SpringStroke.of(machine)));
+        return checks;
+    }
+
+    /** What is asked of unfolding beside the motor. */
+    private static List<Check> unfolding(
+            Machine machine, ForceCurve curve, List<SpringStroke> strokes) {
+        List<Check> checks = new ArrayList<>(new SpringChecks(machine, curve, strokes).checks());
+        checks.addAll(new JamChecks(machine).checks());
+        return checks;
     }
 
     /** The motor's check alone, without changes tried. */

@@ -12,8 +12,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Computes on a thread of its own, always for the latest machine: a newer request replaces one that
- * waits. While numbers change only the quick results are made; after a rest the whole assessment,
- * then the hills.
+ * waits. While numbers change only the quick results are made; after a rest the force curve with
+ * what it tells, the whole assessment, then the hills.
  */
 public final class Calculator implements AutoCloseable {
     /** What a finished computation belongs to. */
@@ -56,12 +56,15 @@ public final class Calculator implements AutoCloseable {
         return number;
     }
 
-    /** From now until {@link #goOn} nothing is computed: the drawing needs the processors. */
+    /**
+     * From now until {@link #goOn} no more is computed than what the curve tells: the drawing needs
+     * the processors.
+     */
     public void hold() {
         shown = new CountDownLatch(1);
     }
 
-    /** Requests are worked on again, the latest first. */
+    /** Everything is computed again. */
     public void goOn() {
         shown.countDown();
     }
@@ -72,7 +75,7 @@ public final class Calculator implements AutoCloseable {
     }
 
     private void run() {
-        for (Request request = taken(); request != null; request = taken()) {
+        for (Request request = next.await(); request != null; request = next.await()) {
             try {
                 work(request);
             } catch (RuntimeException e) {
@@ -89,19 +92,20 @@ public final class Calculator implements AutoCloseable {
         }
     }
 
-    /** The latest request, once there is one and the hold has ended; null when closed. */
-    private Request taken() {
-        Request request = next.await();
-        awaitPicture();
-        return next.newer() ? next.await() : request;
-    }
-
     private void work(Request request) {
-        give(request, engine.quick(request.machine), List.of());
-        if (request.depth == Depth.QUICK || next.newer()) {
+        if (request.depth == Depth.QUICK) {
+            give(request, engine.quick(request.machine), List.of());
             return;
         }
         ForceCurve curve = engine.curve(request.machine);
+        give(request, engine.fold(request.machine, curve), List.of());
+        awaitPicture();
+        if (!next.overtaken()) {
+            whole(request, curve);
+        }
+    }
+
+    private void whole(Request request, ForceCurve curve) {
         Results whole = engine.whole(request.machine, curve, words -> {});
         give(request, whole, List.of());
         List<SheetModel.Hill> hills = new ArrayList<>();

@@ -23,6 +23,13 @@ public interface Engine {
     ForceCurve curve(Machine machine);
 
     /**
+     * What the curve alone tells: plot, ribbon, ink and whether it leaves the fold.
+     *
+     * @param curve of the machine
+     */
+    Results fold(Machine machine, ForceCurve curve);
+
+    /**
      * Everything: all checks, remedies.
      *
      * @param curve of the machine

@@ -34,21 +34,23 @@ public final class LiftEngine implements Engine {
 
     @Override
     public Results quick(Machine machine) {
-        return motor(machine, new LiftSolver(machine).curve(QUICK));
+        ForceCurve curve = new LiftSolver(machine).curve(QUICK);
+        return first(machine, curve, List.of(Assess.motor(machine, curve)));
     }
 
     @Override
     public Results compared(Machine machine) {
-        return motor(machine, curve(machine));
+        ForceCurve curve = curve(machine);
+        return first(machine, curve, List.of(Assess.motor(machine, curve)));
     }
 
-    private Results motor(Machine machine, ForceCurve curve) {
-        return from(
-                machine,
-                curve,
-                List.of(Assess.motor(machine, curve)),
-                Results.WORKING,
-                Optional.empty());
+    @Override
+    public Results fold(Machine machine, ForceCurve curve) {
+        return first(machine, curve, Assess.fold(machine, curve));
+    }
+
+    private Results first(Machine machine, ForceCurve curve, List<Check> checks) {
+        return from(machine, curve, checks, Results.WORKING, Optional.empty());
     }
 
     private Results from(

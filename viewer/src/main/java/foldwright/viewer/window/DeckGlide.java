@@ -31,6 +31,6 @@ final class DeckGlide {
     /** The height after some time [s], while it moves [m]. */
     double pass(double seconds) {
         gone = Math.min(1, gone + seconds / SECONDS);
-        return from + gone * gone * (3 - 2 * gone) * (to - from);
+        return gone == 1 ? to : from + gone * gone * (3 - 2 * gone) * (to - from);
     }
 }

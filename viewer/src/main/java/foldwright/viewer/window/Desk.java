@@ -57,6 +57,7 @@ public final class Desk implements AutoCloseable {
     private final Companion companion = new Companion();
     private final DeckGlide glide = new DeckGlide();
     private boolean heightChosen;
+    private long opened;
     private long sceneNumber;
     private Optional<Trouble> trouble = Optional.empty();
 
@@ -96,13 +97,15 @@ public final class Desk implements AutoCloseable {
         numbers = same ? numbers.on(read) : new Numbers(read);
         if (!same) {
             kept = Optional.empty();
+            results = Results.NONE;
+            hills = List.of();
             heightChosen = false;
             glide.stop();
         }
         rebuild();
         playback.clear();
         lookAlong();
-        ask(Calculator.Depth.WHOLE);
+        opened = ask(Calculator.Depth.WHOLE);
     }
 
     /** Reads the file again; a bad one is told and the machine stays. */
@@ -158,26 +161,33 @@ public final class Desk implements AutoCloseable {
                                 scene.shape().top(), heightChosen ? height : scene.shape().flat()));
     }
 
-    private void ask(Calculator.Depth depth) {
-        calculator.ask(machine, numbers.ofLift(), depth);
+    private long ask(Calculator.Depth depth) {
+        return calculator.ask(machine, numbers.ofLift(), depth);
     }
 
     /** Takes finished results; returns whether there were any. */
     public boolean takeResults() {
         boolean runs = playback.take() | splitter.take();
         Calculator.Done done = calculator.take();
-        if (done == null) {
+        if (done == null || done.request() < opened) {
             return runs;
         }
-        boolean whole = done.results().whole();
+        boolean telling = done.results().whole() || results == Results.NONE;
         results = done.results().after(results);
         if (!done.hills().isEmpty()) {
             hills = done.hills();
         }
-        if (!heightChosen && whole) {
+        if (!heightChosen && telling) {
             worst().ifPresent(h -> glide.to(height, h));
         }
         return true;
+    }
+
+    /** What is said where the open question has no answer yet; empty where it has one. */
+    public Optional<String> waiting() {
+        return results.whole() || !results.of(question).isEmpty()
+                ? Optional.empty()
+                : Optional.of(results.waiting());
     }
 
     /** Lets time pass [s]; whether the deck moved of its own accord. */

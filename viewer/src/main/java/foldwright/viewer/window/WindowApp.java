@@ -203,7 +203,10 @@ public final class WindowApp implements AutoCloseable {
     private void loop() {
         glfwSwapInterval(1);
         double before = glfwGetTime();
-        // The first picture with fewer samples; nothing is computed before it stands.
+        // The first picture with fewer samples, and with the answer where that is there already:
+        // nobody has seen the deck elsewhere. No more is computed before it stands.
+        desk.takeResults();
+        desk.pass(Double.POSITIVE_INFINITY);
         draw(MachineRenderer.Quality.MOVING);
         glfwShowWindow(surface.handle());
         show();
@@ -313,6 +316,7 @@ public final class WindowApp implements AutoCloseable {
                 + ", "
                 + Numerals.fixed(desk.height() * 1000, 1)
                 + " mm"
+                + desk.waiting().map(words -> ", " + words).orElse("")
                 + desk.playback().title()
                 + part
                 + " - Foldwright";

@@ -22,6 +22,7 @@ class CalculatorTest {
     /** Notes the machines it is asked about and knows nothing of them. */
     private static final class Noting implements Engine {
         private final LinkedBlockingQueue<Machine> asked = new LinkedBlockingQueue<>();
+        private final LinkedBlockingQueue<Machine> askedAll = new LinkedBlockingQueue<>();
 
         @Override
         public Results quick(Machine machine) {
@@ -36,12 +37,19 @@ class CalculatorTest {
 
         @Override
         public ForceCurve curve(Machine machine) {
-            throw new IllegalStateException("not asked for");
+            return null;
+        }
+
+        @Override
+        public Results fold(Machine machine, ForceCurve curve) {
+            asked.add(machine);
+            return Results.NONE;
         }
 
         @Override
         public Results whole(Machine machine, ForceCurve curve, Consumer<String> progress) {
-            throw new IllegalStateException("not asked for");
+            askedAll.add(machine);
+            return Results.NONE;
         }
 
         @Override
@@ -55,22 +63,25 @@ class CalculatorTest {
         }
     }
 
-    /** Requests that come before the first picture: only the last one counts, and only after it. */
+    /** Before the first picture what the curve tells; the rest after it, of the latest only. */
     @Test
-    void nothingIsComputedBeforeTheFirstPictureAndThenTheLatest() throws Exception {
+    void noMoreThanTheCurveIsComputedBeforeTheFirstPicture() throws Exception {
         Noting engine = new Noting();
         Semaphore answers = new Semaphore(0);
-        MachineFile bench = MachineFile.read(Headless.scene("van-bench"));
-        MachineFile binds = MachineFile.read(Headless.scene("van-bench-binds"));
+        Machine bench = MachineFile.read(Headless.scene("van-bench")).machine();
+        Machine binds = MachineFile.read(Headless.scene("van-bench-binds")).machine();
         try (Calculator calculator = new Calculator(engine, answers::release)) {
             calculator.hold();
-            calculator.ask(bench.machine(), List.of(), Calculator.Depth.QUICK);
-            long last = calculator.ask(binds.machine(), List.of(), Calculator.Depth.QUICK);
-            assertThat(engine.asked).isEmpty();
-            calculator.goOn();
+            calculator.ask(bench, List.of(), Calculator.Depth.WHOLE);
             assertThat(answers.tryAcquire(20, TimeUnit.SECONDS)).isTrue();
+            assertThat(engine.asked).containsExactly(bench);
+            assertThat(engine.askedAll).isEmpty();
+            long last = calculator.ask(binds, List.of(), Calculator.Depth.WHOLE);
+            calculator.goOn();
+            assertThat(answers.tryAcquire(2, 20, TimeUnit.SECONDS)).isTrue();
             assertThat(calculator.take().request()).isEqualTo(last);
-            assertThat(engine.asked).containsExactly(binds.machine());
+            assertThat(engine.asked).containsExactly(bench, binds);
+            assertThat(engine.askedAll).containsExactly(binds);
         }
     }
 
