@@ -172,6 +172,10 @@ public final class HandDrive {
     public record Belt(double reduction, double efficiency) {
         /** Screws turned directly. */
         public static final Belt NONE = new Belt(1, 1);
+
+        private boolean direct() {
+            return reduction == 1 && efficiency == 1;
+        }
     }
 
     /**
@@ -197,7 +201,7 @@ public final class HandDrive {
     public static HandSum sourceTorque(String title, int screws, ScrewTorque screw, Belt belt) {
         double value =
                 screws * (screw.thread() + screw.collar()) / (belt.reduction() * belt.efficiency());
-        boolean direct = belt.equals(Belt.NONE);
+        boolean direct = belt.direct();
         String geared =
                 direct
                         ? ""

@@ -3,6 +3,7 @@ package foldwright.viewer;
 
 import foldwright.viewer.gl.NoGraphicsException;
 import foldwright.viewer.session.LiftEngine;
+import foldwright.viewer.watch.Demos;
 import foldwright.viewer.window.CannotOpenException;
 import foldwright.viewer.window.WindowApp;
 import java.io.IOException;
@@ -27,7 +28,7 @@ public final class Rehearsal {
             Main.commandLine("curve").execute("curve", machine);
             Main.commandLine("watch")
                     .execute("watch", machine, "--size", "1280x720", "--still", still.toString());
-            WindowApp.rehearse(Path.of(machine), new LiftEngine(), memory);
+            WindowApp.rehearse(Path.of(machine), new LiftEngine(), Demos.all(), memory);
         } catch (NoGraphicsException e) {
             System.err.println("foldwright: " + e.getMessage());
         } finally {

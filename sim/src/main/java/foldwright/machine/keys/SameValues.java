@@ -5,7 +5,6 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -32,7 +31,10 @@ public final class SameValues {
         if (a == b) {
             return true;
         }
-        if (a instanceof Record && b != null && a.getClass() == b.getClass()) {
+        if (a == null || b == null) {
+            return false;
+        }
+        if (a instanceof Record && a.getClass() == b.getClass()) {
             for (Method accessor : ACCESSORS.get(a.getClass())) {
                 if (!in(value(accessor, a), value(accessor, b))) {
                     return false;
@@ -50,7 +52,7 @@ public final class SameValues {
         if (a instanceof Optional<?> one && b instanceof Optional<?> other) {
             return in(one.orElse(null), other.orElse(null));
         }
-        return Objects.equals(a, b);
+        return a.equals(b);
     }
 
     private static Object value(Method accessor, Object record) {

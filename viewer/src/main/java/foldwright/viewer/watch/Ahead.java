@@ -6,6 +6,7 @@ import foldwright.machine.Machine;
 import foldwright.machine.file.BadMachineFile;
 import foldwright.run.BadRunFile;
 import foldwright.viewer.play.RunMaker;
+import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.session.Dial;
 import foldwright.viewer.session.Engine;
 import foldwright.viewer.session.PartSplits;
@@ -24,8 +25,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * A file that is read and computed on other threads while the drawing thread gets its driver and
- * shaders ready: the curve first, then all other results, then the hills, point by point on all
- * processors.
+ * shaders ready: the curve first and the parts to draw, then all other results, then the hills,
+ * point by point on all processors.
  */
 final class Ahead implements AutoCloseable {
     private final Engine engine;
@@ -40,6 +41,7 @@ final class Ahead implements AutoCloseable {
     private final Future<Subject> read;
     private final Future<Subject> subject;
     private final Future<ForceCurve> curve;
+    private final Future<MachineScene> scene;
     private final Future<Results> results;
     private final List<List<Future<Double>>> hills = new ArrayList<>();
 
@@ -59,6 +61,7 @@ final class Ahead implements AutoCloseable {
         read = pool.submit(reading::read);
         subject = pool.submit(() -> preparing.prepare(wait(read)));
         curve = pool.submit(() -> engine.curve(wait(read).machine().machine()));
+        scene = pool.submit(() -> new MachineScene(wait(read).machine().machine()));
         results =
                 pool.submit(
                         () ->
@@ -83,6 +86,11 @@ final class Ahead implements AutoCloseable {
             }
             throw failed(e);
         }
+    }
+
+    /** The parts of the machine, once they are made. */
+    MachineScene scene() {
+        return wait(scene);
     }
 
     /** Everything computed, once it is. */

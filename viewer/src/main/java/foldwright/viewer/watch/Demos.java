@@ -9,13 +9,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The demo machines that come with the program: the folder {@code scenes} beside the launcher. */
-final class Demos {
+public final class Demos {
     private static final String FIRST = "van-bench.json";
 
     private Demos() {}
 
     /** All demo machines, van bench first; empty when the folder is not there. */
-    static List<Path> all() {
+    public static List<Path> all() {
         Path folder = Path.of(System.getProperty("foldwright.home", ".")).resolve("scenes");
         List<Path> out = new ArrayList<>();
         if (!Files.isDirectory(folder)) {

@@ -70,7 +70,7 @@ public final class Stills {
             Subject subject = ahead.subject();
             Wish wish = wishes.apply(subject);
             ahead.hills(SheetPainter.rulesIn(new Layout(wish.size.width(), wish.size.height(), 1)));
-            subject.stand(studio, new MachineScene(subject.machine().machine()).on(wish.ground));
+            subject.stand(studio, ahead.scene().on(wish.ground));
             Stills stills = new Stills(studio, wish, subject);
             // A rehearsal on few pixels: the driver builds its shaders while answers are computed.
             PictureSize few = wish.size.half();

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
@@ -121,21 +122,25 @@ public final class WindowApp implements AutoCloseable {
     }
 
     /**
-     * Does without a display what opening a window does, as far as the first picture, so that it is
-     * known which classes that takes.
+     * Does without a display what opening a window does, as far as the first pictures, so that it
+     * is known which classes that takes.
      *
+     * @param demos machines that the demo key walks through
      * @param memory a file to remember the window in
      */
-    public static void rehearse(Path file, Engine engine, Path memory) throws CannotOpenException {
-        try (Desk desk = new Desk(engine, () -> {})) {
+    public static void rehearse(Path file, Engine engine, List<Path> demos, Path memory)
+            throws CannotOpenException {
+        Semaphore answers = new Semaphore(0);
+        try (Desk desk = new Desk(engine, answers::release)) {
             Reading reading = new Reading(desk, file);
-            GlSurface surface = GlSurface.headless(640, 360);
+            GlSurface surface = GlSurface.headless(1280, 720);
             Studio studio = new Studio();
             try (WindowApp app =
-                    new WindowApp(
-                            surface, studio, reading.finished(), List.of(), new Memory(memory))) {
+                    new WindowApp(surface, studio, reading.finished(), demos, new Memory(memory))) {
                 app.listen();
                 app.draw(MachineRenderer.Quality.MOVING);
+                answers.acquireUninterruptibly();
+                app.takeFirst();
                 app.draw(MachineRenderer.Quality.REST);
             }
         }
@@ -203,10 +208,8 @@ public final class WindowApp implements AutoCloseable {
     private void loop() {
         glfwSwapInterval(1);
         double before = glfwGetTime();
-        // The first picture with fewer samples, and with the answer where that is there already:
-        // nobody has seen the deck elsewhere. No more is computed before it stands.
-        desk.takeResults();
-        desk.pass(Double.POSITIVE_INFINITY);
+        // The first picture with fewer samples; no more is computed before it stands.
+        takeFirst();
         draw(MachineRenderer.Quality.MOVING);
         glfwShowWindow(surface.handle());
         show();
@@ -236,6 +239,14 @@ public final class WindowApp implements AutoCloseable {
                 show();
             }
         }
+    }
+
+    /**
+     * Takes the answer where it is there before the first picture; nobody saw the deck elsewhere.
+     */
+    private void takeFirst() {
+        desk.takeResults();
+        desk.pass(Double.POSITIVE_INFINITY);
     }
 
     private boolean moving() {
