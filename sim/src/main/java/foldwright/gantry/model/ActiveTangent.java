@@ -4,8 +4,6 @@ package foldwright.gantry.model;
 import foldwright.gantry.route.Carrier;
 import java.util.IdentityHashMap;
 import java.util.Map;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * Stiffness of what is in contact and taut at a kernel's state, over bridge x, y, yaw, carriage
@@ -52,10 +50,11 @@ final class ActiveTangent {
         return t;
     }
 
-    RealMatrix at() {
-        RealMatrix m = new Array2DRowRealMatrix(size, size);
+    /** Its rows. */
+    double[][] at() {
+        double[][] m = new double[size][size];
         for (int d = 0; d < 6; d++) {
-            m.addToEntry(d, d, tether[d]);
+            m[d][d] += tether[d];
         }
         addBelts(m);
         addLegs(m);
@@ -77,19 +76,19 @@ final class ActiveTangent {
         }
     }
 
-    private void add(RealMatrix m, double stiffness, double[] row) {
+    private void add(double[][] m, double stiffness, double[] row) {
         for (int r = 0; r < size; r++) {
             if (row[r] != 0) {
                 for (int c = 0; c < size; c++) {
-                    m.addToEntry(r, c, stiffness * (row[r] * row[c]));
+                    m[r][c] += stiffness * (row[r] * row[c]);
                 }
             }
         }
     }
 
-    private void addBelts(RealMatrix m) {
+    private void addBelts(double[][] m) {
         double place = k.carriagePlace();
-        m.addToEntry(2, 2, Math.max(0, k.belts.pretensionStiffness));
+        m[2][2] += Math.max(0, k.belts.pretensionStiffness);
         for (BeltSpring s = k.belts.firstAlone; s != null; s = s.next) {
             addBelt(m, s, place);
         }
@@ -100,21 +99,21 @@ final class ActiveTangent {
         addPairs(m, k.belts.firstCouple, place);
     }
 
-    private void addPairs(RealMatrix m, MirrorPair first, double place) {
+    private void addPairs(double[][] m, MirrorPair first, double place) {
         for (MirrorPair pair = first; pair != null; pair = pair.next) {
             // Both together first: a sum of two does not depend on their order.
-            RealMatrix both = new Array2DRowRealMatrix(size, size);
+            double[][] both = new double[size][size];
             addBelt(both, pair.right, place);
             addBelt(both, pair.left, place);
             for (int r = 0; r < size; r++) {
                 for (int c = 0; c < size; c++) {
-                    m.addToEntry(r, c, both.getEntry(r, c));
+                    m[r][c] += both[r][c];
                 }
             }
         }
     }
 
-    private void addBelt(RealMatrix m, BeltSpring s, double place) {
+    private void addBelt(double[][] m, BeltSpring s, double place) {
         if (s.tension > 0) {
             double[] row = new double[size];
             row[0] = s.g0 + s.g3;
@@ -129,7 +128,7 @@ final class ActiveTangent {
         }
     }
 
-    private void addLegs(RealMatrix m) {
+    private void addLegs(double[][] m) {
         for (LateralSpring j : k.guide.lateral) {
             if (Math.abs(j.way(k.bridge.x, k.bridge.yaw)) > j.play || j.play == 0) {
                 double[] row = new double[size];
@@ -141,12 +140,12 @@ final class ActiveTangent {
         double yaw = k.bridge.yaw - k.squareness;
         for (YawSpring j : k.guide.yaw) {
             if (Math.abs(yaw) > j.play || j.play == 0) {
-                m.addToEntry(2, 2, j.stiffness);
+                m[2][2] += j.stiffness;
             }
         }
     }
 
-    private void addCarriage(RealMatrix m) {
+    private void addCarriage(double[][] m) {
         double c = k.rail.liftOff(k.bridge, k.carriage);
         double free = k.rail.lateralPlay();
         double freeYaw = k.rail.yawPlay();
@@ -155,18 +154,18 @@ final class ActiveTangent {
         double[] one = k.rail.resistance(1, 0);
         double[] other = k.rail.resistance(0, 1);
         if (across) {
-            m.addToEntry(4, 4, one[0]);
+            m[4][4] += one[0];
         }
         if (twist) {
-            m.addToEntry(5, 5, other[1]);
+            m[5][5] += other[1];
         }
         if (across && twist) {
-            m.addToEntry(4, 5, other[0]);
-            m.addToEntry(5, 4, one[1]);
+            m[4][5] += other[0];
+            m[5][4] += one[1];
         }
     }
 
-    private void addMotors(RealMatrix m) {
+    private void addMotors(double[][] m) {
         for (FieldMotor motor : k.axles.motors) {
             double[] row = new double[size];
             put(row, motor.rotor, 1);

@@ -3,8 +3,6 @@ package foldwright.gantry.model;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.RealVector;
 
 /**
  * Pairs of axles that are mirror images of each other, as their sum and their difference. In these
@@ -38,30 +36,30 @@ final class MirrorAxles {
     }
 
     /** Turns a symmetric problem into sums and differences, in place. */
-    void halves(RealMatrix k, RealVector right) {
+    void halves(double[][] k, double[] right) {
         for (Pair p : pairs) {
-            double aa = k.getEntry(p.a, p.a);
-            double bb = k.getEntry(p.b, p.b);
-            double ab = 2 * p.sense * k.getEntry(p.a, p.b);
-            for (int r = 0; r < k.getRowDimension(); r++) {
-                double a = k.getEntry(r, p.a);
-                double b = p.sense * k.getEntry(r, p.b);
+            double aa = k[p.a][p.a];
+            double bb = k[p.b][p.b];
+            double ab = 2 * p.sense * k[p.a][p.b];
+            for (int r = 0; r < k.length; r++) {
+                double a = k[r][p.a];
+                double b = p.sense * k[r][p.b];
                 set(k, r, p.a, a + b);
                 set(k, r, p.b, a - b);
             }
-            k.setEntry(p.a, p.a, (aa + bb) + ab);
-            k.setEntry(p.b, p.b, (aa + bb) - ab);
+            k[p.a][p.a] = (aa + bb) + ab;
+            k[p.b][p.b] = (aa + bb) - ab;
             set(k, p.a, p.b, aa - bb);
-            double a = right.getEntry(p.a);
-            double b = p.sense * right.getEntry(p.b);
-            right.setEntry(p.a, a + b);
-            right.setEntry(p.b, a - b);
+            double a = right[p.a];
+            double b = p.sense * right[p.b];
+            right[p.a] = a + b;
+            right[p.b] = a - b;
         }
     }
 
-    private static void set(RealMatrix k, int r, int c, double value) {
-        k.setEntry(r, c, value);
-        k.setEntry(c, r, value);
+    private static void set(double[][] k, int r, int c, double value) {
+        k[r][c] = value;
+        k[c][r] = value;
     }
 
     /** Turns a solution back into axles, in place. */

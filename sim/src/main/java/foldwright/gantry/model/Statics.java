@@ -132,15 +132,15 @@ public final class Statics {
 
     /** Whether the state is one of least energy, the turning of its forces with the yaw counted. */
     private boolean stable() {
-        RealMatrix k = tangent.at();
-        k.addToEntry(2, 3, -kernel.rail.force());
-        k.addToEntry(3, 2, -kernel.rail.force());
+        double[][] k = tangent.at();
+        k[2][3] -= kernel.rail.force();
+        k[3][2] -= kernel.rail.force();
         for (int r = 0; r < size; r++) {
             for (int c = 0; c < size; c++) {
-                k.multiplyEntry(r, c, 1 / Math.sqrt(trace[r] * trace[c]));
+                k[r][c] *= 1 / Math.sqrt(trace[r] * trace[c]);
             }
         }
-        double[] pulls = new EigenDecomposition(k).getRealEigenvalues();
+        double[] pulls = new EigenDecomposition(matrix(k)).getRealEigenvalues();
         return Arrays.stream(pulls).min().orElse(0) >= 0;
     }
 
@@ -190,18 +190,23 @@ public final class Statics {
 
     /** Newton direction; rows and columns are scaled to a unit diagonal of the closed guides. */
     private double[] direction(double[] f, double share) {
-        RealMatrix k = tangent.at();
-        RealVector right = new ArrayRealVector(size);
-        double[] scale = Arrays.stream(trace).map(t -> 1 / Math.sqrt(t)).toArray();
+        double[][] k = tangent.at();
+        double[] right = new double[size];
+        double[] scale = new double[size];
         for (int r = 0; r < size; r++) {
-            right.setEntry(r, f[r] * scale[r]);
+            scale[r] = 1 / Math.sqrt(trace[r]);
+        }
+        for (int r = 0; r < size; r++) {
+            right[r] = f[r] * scale[r];
             for (int c = 0; c < size; c++) {
-                k.multiplyEntry(r, c, scale[r] * scale[c]);
+                k[r][c] *= scale[r] * scale[c];
             }
-            k.addToEntry(r, r, share);
+            k[r][r] += share;
         }
         mirror.halves(k, right);
-        double[] dir = new LUDecomposition(k).getSolver().solve(right).toArray();
+        RealVector solved =
+                new LUDecomposition(matrix(k)).getSolver().solve(new ArrayRealVector(right, false));
+        double[] dir = solved.toArray();
         mirror.wholes(dir);
         for (int r = 0; r < size; r++) {
             dir[r] *= scale[r];
@@ -209,8 +214,16 @@ public final class Statics {
         return dir;
     }
 
-    private double leftOver(double[] f) {
-        return Arrays.stream(f).map(Math::abs).max().orElse(0);
+    private static RealMatrix matrix(double[][] rows) {
+        return new Array2DRowRealMatrix(rows, false);
+    }
+
+    private static double leftOver(double[] f) {
+        double most = 0;
+        for (double each : f) {
+            most = Math.max(most, Math.abs(each));
+        }
+        return most;
     }
 
     private GantryTrouble stuck(double[] f) {
@@ -263,7 +276,7 @@ public final class Statics {
     private double[] closedDiagonal() {
         double[] diagonal = new double[size];
         kernel.evaluate(0);
-        RealMatrix k = tangent.at();
+        double[][] k = tangent.at();
         BridgeGuide guide = kernel.model.bridgeGuide();
         double lateral = guide.blocks().stream().mapToDouble(GuideBlock::lateralStiffness).sum();
         double[] closed = {
@@ -275,7 +288,7 @@ public final class Statics {
             kernel.model.carriageGuide().yawStiffness()
         };
         for (int d = 0; d < size; d++) {
-            diagonal[d] = Math.max(k.getEntry(d, d), d < 6 ? closed[d] : Double.MIN_NORMAL);
+            diagonal[d] = Math.max(k[d][d], d < 6 ? closed[d] : Double.MIN_NORMAL);
         }
         return diagonal;
     }
