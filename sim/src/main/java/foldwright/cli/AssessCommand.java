@@ -12,8 +12,6 @@ import foldwright.study.Numerals;
 import foldwright.study.Outcome;
 import foldwright.study.Question;
 import foldwright.study.Remedy;
-import foldwright.study.Share;
-import foldwright.study.Split;
 import foldwright.study.Verdict;
 import foldwright.study.order.OrderList;
 import java.io.IOException;
@@ -22,7 +20,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -117,7 +114,7 @@ final class AssessCommand implements Callable<Integer> {
         out.println();
         a.checks().stream()
                 .filter(c -> c.question() == Question.ORDER)
-                .forEach(c -> c.grounds().split().ifPresent(s -> out.println(shares(s))));
+                .forEach(c -> c.grounds().split().ifPresent(s -> out.println(SplitWords.of(s))));
         for (Caution c : a.cautions()) {
             String title = c.title().toLowerCase(Locale.ROOT);
             out.println(page.of("caution, " + title + ": " + c.words()));
@@ -134,23 +131,6 @@ final class AssessCommand implements Callable<Integer> {
             out.println("wrote " + folder.resolve("report.html") + " and result.json");
         }
         out.flush();
-    }
-
-    /** What makes the load of a part. */
-    private static String shares(Split split) {
-        Table table =
-                new Table(
-                        List.of("  what makes the " + split.words(), "", ""),
-                        List.of(Table.Side.LEFT, Table.Side.RIGHT, Table.Side.RIGHT));
-        for (Share s : split.told()) {
-            OptionalDouble part = split.part(s);
-            table.row(
-                    "    " + s.name(),
-                    s.amount().text(),
-                    part.isPresent() ? Numerals.percent(part.getAsDouble()) : "");
-        }
-        table.row("    together", split.whole().text(), "");
-        return table.text();
     }
 
     /** What the check found and what would change it, best last, margins below one another. */

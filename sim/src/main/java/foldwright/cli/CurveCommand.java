@@ -78,6 +78,7 @@ final class CurveCommand implements Callable<Integer> {
             out.println();
             out.print(table(SourceWords.of(machine).noun(), curve, way, motor));
         }
+        motor.grounds().split().ifPresent(s -> out.print("\n" + SplitWords.of(s)));
         List<Finding> findings = curve.findings();
         if (!findings.isEmpty()) {
             out.println();

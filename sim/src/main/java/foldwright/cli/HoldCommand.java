@@ -42,6 +42,11 @@ import picocli.CommandLine.Spec;
 final class HoldCommand implements Callable<Integer> {
     private static final int LINES = 12;
 
+    /** What the columns of forces mean. */
+    private static final String SIGNS =
+            "A force on the nut is positive where it carries the deck. The torque is what is left of"
+                    + " it with the least thread friction: negative where friction alone holds.";
+
     /** Movements below this are told as less than it [mm]. */
     private static final double LEAST_TOLD = 1e-6;
 
@@ -123,6 +128,7 @@ final class HoldCommand implements Callable<Integer> {
                     Numerals.with(Math.abs(p.droop()), Shown.MILLIMETRE));
         }
         out.print(table.text(Prose.forTerminal()));
+        out.println(Prose.forTerminal().of(SIGNS));
         out.flush();
     }
 

@@ -65,7 +65,12 @@ final class LimitsCommand implements Callable<Integer> {
         Machine machine = argument.read();
         Gantry gantry =
                 machine.gantry()
-                        .orElseThrow(() -> new BadInput(argument.file() + ": has no gantry"));
+                        .orElseThrow(
+                                () ->
+                                        new BadInput(
+                                                argument.file()
+                                                        + ": has no gantry to limit; its key is \"gantry\", see docs/machine-file.md and"
+                                                        + " scenes/class-plotter.json"));
         Progress progress = new Progress(spec.commandLine().getErr());
         progress.say("limits: every place and direction");
         machine.gantry().ifPresent(g -> SoundGantry.of(argument.file(), g));

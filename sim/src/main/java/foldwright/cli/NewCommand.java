@@ -6,6 +6,7 @@ import foldwright.machine.file.NewMachine;
 import foldwright.machine.file.Seed;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -47,7 +48,8 @@ final class NewCommand implements Callable<Integer> {
             names = "-o",
             paramLabel = "DIR",
             defaultValue = ".",
-            description = "Folder to write it to (default: the current one).")
+            description =
+                    "Folder to write it to, made if there is none (default: the current one).")
     private Path folder;
 
     @Spec private CommandSpec spec;
@@ -57,6 +59,7 @@ final class NewCommand implements Callable<Integer> {
         Outputs.checkFolder(folder);
         Seed seed = Seed.find(from).orElseThrow(() -> new BadInput(unknownSeed()));
         try {
+            Files.createDirectories(folder);
             Path file = NewMachine.create(name, seed, folder);
             PrintWriter out = spec.commandLine().getOut();
             out.println("wrote " + file + ": " + seed.about());

@@ -9,6 +9,7 @@ import foldwright.gantry.replay.ReplayListener;
 import foldwright.gantry.replay.ReplayResult;
 import foldwright.gantry.replay.ReplaySettings;
 import foldwright.gantry.replay.SkewCauses;
+import foldwright.machine.Limits;
 import foldwright.machine.Machine;
 import foldwright.machine.file.MachineFile;
 import foldwright.machine.gantry.Gantry;
@@ -29,6 +30,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -129,7 +131,9 @@ final class ReplayCommand implements Callable<Integer> {
                         .orElseThrow(
                                 () ->
                                         new BadInput(
-                                                argument.file() + ": has no gantry to replay on"));
+                                                argument.file()
+                                                        + ": has no gantry to replay on; its key is \"gantry\", see docs/machine-file.md and"
+                                                        + " scenes/class-plotter.json"));
         GantryModel model = SoundGantry.of(argument.file(), gantry);
         Optional<StreamedFile> rows = Optional.ofNullable(csv).map(StreamedFile::new);
         try (InputStream in = toolpath.open()) {
@@ -282,18 +286,25 @@ final class ReplayCommand implements Callable<Integer> {
         out.println();
         Table table =
                 new Table(
-                        List.of("", "largest", "95 % under", "", "at x, y", "line"),
+                        List.of("", "largest", "95 % under", "allowed", "", "at x, y", "line"),
                         List.of(
                                 Table.Side.LEFT,
+                                Table.Side.RIGHT,
                                 Table.Side.RIGHT,
                                 Table.Side.RIGHT,
                                 Table.Side.LEFT,
                                 Table.Side.RIGHT,
                                 Table.Side.RIGHT));
-        row(table, "skew end to end", r.skew(), Words.verdict(skew));
-        row(table, "tool beside its command", r.error(), Words.verdict(error));
-        row(table, "  along the bridge", r.errorX(), "");
-        row(table, "  along the rails", r.errorY(), "");
+        Limits limits = machine.limits();
+        row(table, "skew end to end", r.skew(), allowed(limits.skew()), Words.verdict(skew));
+        row(
+                table,
+                "tool beside its command",
+                r.error(),
+                allowed(limits.toolError()),
+                Words.verdict(error));
+        row(table, "  along the bridge", r.errorX(), "", "");
+        row(table, "  along the rails", r.errorY(), "", "");
         out.print(table.text(Prose.forTerminal()));
         out.println();
         ReplayWords.lines(r, toolpath, machine).stream()
@@ -308,11 +319,18 @@ final class ReplayCommand implements Callable<Integer> {
         return set ? line : Prose.forTerminal().of(line);
     }
 
-    private static void row(Table table, String words, ChannelResult c, String verdict) {
+    /** A limit of the machine file, or that it has none. */
+    private static String allowed(OptionalDouble limit) {
+        return Numerals.with(limit.orElse(Double.NaN), Shown.MILLIMETRE);
+    }
+
+    private static void row(
+            Table table, String words, ChannelResult c, String allowed, String verdict) {
         table.row(
                 words,
                 Numerals.with(c.peak(), Shown.MILLIMETRE),
                 Numerals.with(c.p95(), Shown.MILLIMETRE),
+                allowed,
                 verdict,
                 Numerals.fixed(Shown.MILLIMETRE.fromSi(c.x()), 0)
                         + ", "

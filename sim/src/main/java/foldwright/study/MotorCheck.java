@@ -95,12 +95,7 @@ final class MotorCheck {
         Optional<CurvePoint> worst = curve.worst();
         Grounds grounds =
                 new Grounds(
-                        worst.map(
-                                p ->
-                                        Split.of(
-                                                SourceWords.of(machine).noun() + " torque by cause",
-                                                p.motorShares(),
-                                                Shown.NEWTON_METRE)),
+                        worst.map(this::split),
                         worst.map(new MotorSums(machine)::at).orElse(new HandCard(List.of(), "")),
                         Assumptions.under(machine, "drive", "lift.pins", "lift.sliders"),
                         List.of(),
@@ -168,6 +163,17 @@ final class MotorCheck {
         double a = below.motor().available() - Math.abs(below.motor().needed());
         double b = above.motor().available() - Math.abs(above.motor().needed());
         return below.height() + a / (a - b) * (above.height() - below.height());
+    }
+
+    private Split split(CurvePoint p) {
+        String words =
+                "torque at the "
+                        + SourceWords.of(machine).noun()
+                        + " at "
+                        + Numerals.fixed(Shown.MILLIMETRE.fromSi(p.height()), 0)
+                        + " mm, "
+                        + p.at().direction().label();
+        return Split.of(words, p.motorShares(), Shown.NEWTON_METRE);
     }
 
     private Optional<HeightPlot> plot() {
