@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             "  hand-crank   one stage, one screw, turned by hand",
             "  two-stage    two stages, two screws on one motor by a belt, upright helper springs",
             "  three-stage  three stages, two screws with a motor each, torsion springs",
+            "  plotter      one stage, one screw, and an XY gantry with one belt and two motors on it",
             "",
             "Example:",
             "  foldwright new \"my bench\" --from two-stage"

@@ -50,7 +50,7 @@ class UsageTest {
         assertThat(result.err())
                 .isEqualTo(
                         "foldwright: no seed is called \"two-stge\"; allowed: one-stage,"
-                                + " hand-crank, two-stage, three-stage; nearest: two-stage\n");
+                                + " hand-crank, two-stage, three-stage, plotter; nearest: two-stage\n");
     }
 
     @Test

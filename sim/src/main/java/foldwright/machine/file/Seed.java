@@ -20,7 +20,9 @@ public enum Seed {
     /** Two stages, two screws on one motor, upright coils. */
     TWO_STAGE("two stages, two screws on one motor by a belt, upright helper springs"),
     /** Three stages, a motor on each of two screws, torsion springs. */
-    THREE_STAGE("three stages, two screws with a motor each, torsion springs");
+    THREE_STAGE("three stages, two screws with a motor each, torsion springs"),
+    /** A gantry with one belt on one stage. */
+    PLOTTER("one stage, one screw, and an XY gantry with one belt and two motors on it");
 
     private final String about;
 
