@@ -44,6 +44,8 @@ public final class LoadField {
     private final Series[] loads;
     private final double end;
     private final boolean signed;
+    private double told = Double.NaN;
+    private String toldWords;
 
     /**
      * @param heights rising [m]
@@ -123,10 +125,15 @@ public final class LoadField {
         return title;
     }
 
-    /** A value in words, with its unit. */
+    /** A value in words, with its unit; the last ones are kept, legend and label ask for them. */
     String words(double value) {
-        boolean over = overlay == Overlay.USED && value >= MOST_USED * (1 - SAME);
-        return (over ? "over " : "") + Numerals.with(value, overlay.unit());
+        if (value != told) {
+            boolean over = overlay == Overlay.USED && value >= MOST_USED * (1 - SAME);
+            String words = Numerals.with(value, overlay.unit());
+            toldWords = over ? "over " + words : words;
+            told = value;
+        }
+        return toldWords;
     }
 
     /** End of the scale [SI]; it begins at 0, or at the same below zero where it has a sign. */

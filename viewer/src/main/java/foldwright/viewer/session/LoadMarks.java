@@ -18,6 +18,10 @@ import org.joml.Vector3f;
 final class LoadMarks {
     private static final double GRAVITY = 9.80665;
 
+    private static final String SCREW = LiftNames.screw(1);
+    private static final SheetPainter.Point DOWN = new SheetPainter.Point(0, 0, -1);
+    private static final SheetPainter.Point INWARDS = new SheetPainter.Point(-1, 0, 0);
+
     private final MachineScene scene;
     private final Machine machine;
     private final LiftShape.Joints joints;
@@ -38,37 +42,35 @@ final class LoadMarks {
 
     /** The largest force that is ever marked on the travel [N]. */
     double strongest(Optional<LoadField> screws) {
-        return Math.max(weight, screws.map(LoadField::end).orElse(0.0));
+        return screws.isPresent() ? Math.max(weight, screws.get().end()) : weight;
     }
 
     /** What weighs on the deck and what the screws push with. */
     List<SheetPainter.Force> forces(Optional<LoadField> screws, double height) {
-        List<SheetPainter.Force> out = new ArrayList<>(2);
         scene.shape().solve(height, joints);
         int n = scene.shape().stages();
         double pin = machine.base().pinHeight();
         double middle = (joints.fixedX[n] + joints.slidingX[n]) / 2;
-        out.add(
+        SheetPainter.Force deck =
                 new SheetPainter.Force(
                         new SheetPainter.Point(
                                 middle,
                                 -machine.deck().width() / 2 * 0.86,
                                 pin + height + scene.deckTop()),
-                        new SheetPainter.Point(0, 0, -1),
+                        DOWN,
                         weight,
-                        weightWords));
-        if (screws.isPresent()) {
-            out.add(screw(screws.get(), height, joints.slidingX[0], pin));
-        }
-        return out;
+                        weightWords);
+        return screws.isPresent()
+                ? List.of(deck, screw(screws.get(), height, joints.slidingX[0], pin))
+                : List.of(deck);
     }
 
     private SheetPainter.Force screw(LoadField field, double height, double foot, double pin) {
-        double force = field.at(LiftNames.screw(1), height);
+        double force = field.at(SCREW, height);
         boolean several = machine.drive().lines().size() > 1;
         return new SheetPainter.Force(
                 new SheetPainter.Point(foot, screwY - 0.012, pin),
-                new SheetPainter.Point(-1, 0, 0),
+                INWARDS,
                 force,
                 Numerals.with(force, Shown.NEWTON) + (several ? " each screw" : " screw"));
     }
@@ -82,16 +84,19 @@ final class LoadMarks {
             scene.place(height, stray.place());
         }
         scene.lean(stray.lean());
-        List<SheetPainter.Label> out = new ArrayList<>(2);
-        int[] signs = field.signed() ? new int[] {1, -1} : new int[] {0};
-        for (int sign : signs) {
-            Optional<String> most = field.largest(height, sign);
-            Part part = most.isPresent() ? longest(field, height, most.get()) : null;
-            if (part != null) {
-                out.add(label(part, field, height, gantry));
-            }
+        if (!field.signed()) {
+            return label(field, height, 0, gantry);
         }
+        List<SheetPainter.Label> out = new ArrayList<>(label(field, height, 1, gantry));
+        out.addAll(label(field, height, -1, gantry));
         return out;
+    }
+
+    private List<SheetPainter.Label> label(
+            LoadField field, double height, int sign, Optional<GantryLoads> gantry) {
+        Optional<String> most = field.largest(height, sign);
+        Part part = most.isPresent() ? longest(field, height, most.get()) : null;
+        return part == null ? List.of() : List.of(label(part, field, height, gantry));
     }
 
     /** Of all parts with this load the first, of belt strands the longest. */

@@ -335,11 +335,12 @@ public final class SheetBuilder {
 
     private SheetModel.InkLegend legend(LoadField field, double height) {
         Shown unit = field.overlay().unit();
-        Optional<String> part = field.darkest(height);
-        double now = part.map(p -> field.at(p, height)).orElse(Double.NaN);
+        String part = field.darkest(height).orElse(null);
+        double now = part == null ? Double.NaN : field.at(part, height);
         String where =
-                part.map(p -> largest(field.overlay()) + field.words(now) + ", " + p)
-                        .orElse("no load anywhere at this height");
+                part == null
+                        ? "no load anywhere at this height"
+                        : largest(field.overlay()) + field.words(now) + ", " + part;
         return new SheetModel.InkLegend(
                 field.title(), unit.fromSi(field.end()), unit.fromSi(now), where, field.ends());
     }

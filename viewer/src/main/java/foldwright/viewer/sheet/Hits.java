@@ -38,10 +38,23 @@ public final class Hits {
         }
     }
 
-    private final List<Hit> all = new ArrayList<>();
+    private List<Hit> all = new ArrayList<>();
+
+    /** Those of the sheet before, to be used again where they are the same. */
+    private List<Hit> before = new ArrayList<>();
 
     void add(Kind kind, int index, double x, double y, double width, double height) {
-        all.add(new Hit(kind, index, x, y, width, height));
+        int next = all.size();
+        Hit old = next < before.size() ? before.get(next) : null;
+        boolean same =
+                old != null
+                        && old.kind == kind
+                        && old.index == index
+                        && old.x == x
+                        && old.y == y
+                        && old.width == width
+                        && old.height == height;
+        all.add(same ? old : new Hit(kind, index, x, y, width, height));
     }
 
     void addAll(List<Hit> hits) {
@@ -60,7 +73,10 @@ public final class Hits {
     }
 
     void clear() {
-        all.clear();
+        List<Hit> empty = before;
+        empty.clear();
+        before = all;
+        all = empty;
     }
 
     /** The last drawn thing at a point. */

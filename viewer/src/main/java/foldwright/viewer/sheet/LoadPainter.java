@@ -25,6 +25,11 @@ final class LoadPainter {
     private double keyNewtons = Double.NaN;
     private String keyWords;
 
+    /** Where the needle that is being drawn points. */
+    private double dirX;
+
+    private double dirY;
+
     LoadPainter(Pen pen) {
         this.pen = pen;
         at = pen.at;
@@ -48,7 +53,8 @@ final class LoadPainter {
         if (!forces.isEmpty()) {
             key(perNewton, strongest, keyY);
         }
-        for (Force f : forces) {
+        for (int i = 0; i < forces.size(); i++) {
+            Force f = forces.get(i);
             double hx = view.x(f.at().x(), f.at().y(), f.at().z());
             double hy = view.y(f.at().x(), f.at().y(), f.at().z());
             double tx = f.at().x() + f.along().x();
@@ -60,25 +66,24 @@ final class LoadPainter {
             // Shorter than its own head a needle cannot be drawn; its value tells.
             double sense = f.newtons() < 0 ? -1 : 1;
             double length = Math.max(at.of(16, 12), Math.abs(f.newtons()) * perNewton);
-            needle(hx, hy, new double[] {sense * dx / d, sense * dy / d}, length, f.words());
+            dirX = sense * dx / d;
+            dirY = sense * dy / d;
+            needle(hx, hy, length, f.words());
         }
     }
 
     /** A bar as long as a needle of a round force. */
     private void key(double perNewton, double strongest, double y) {
         double round = Math.pow(10, Math.floor(Math.log10(0.7 * strongest)));
-        for (double step : new double[] {5, 2}) {
-            if (round * step <= 0.7 * strongest) {
-                round *= step;
-                break;
-            }
-        }
+        double steps = 0.7 * strongest / round;
+        round *= steps >= 5 ? 5 : steps >= 2 ? 2 : 1;
         double x = at.left(40, 27);
         double length = round * perNewton;
         pen.canvas.level(x, x + length, y, pen.palette.ink2, pen.line(1.5));
-        for (double end : new double[] {x, x + length}) {
+        for (int end = 0; end <= 1; end++) {
+            double tick = x + end * length;
             pen.canvas.upright(
-                    end, y - at.of(4, 3), y + at.of(4, 3), pen.palette.ink2, pen.line(1.1));
+                    tick, y - at.of(4, 3), y + at.of(4, 3), pen.palette.ink2, pen.line(1.1));
         }
         pen.canvas.text(
                 pen.text(pen.palette.ink2),
@@ -96,9 +101,9 @@ final class LoadPainter {
     }
 
     /** One needle: a ring at its tail, a stem that swells, a blunt head at the point of attack. */
-    private void needle(double hx, double hy, double[] way, double length, String words) {
-        double dx = way[0];
-        double dy = way[1];
+    private void needle(double hx, double hy, double length, String words) {
+        double dx = dirX;
+        double dy = dirY;
         double tx = hx - dx * length;
         double ty = hy - dy * length;
         double head = Math.min(at.of(13, 9.5), 0.8 * length);
@@ -153,7 +158,8 @@ final class LoadPainter {
      * out where there is no such place.
      */
     void labels(List<Label> labels) {
-        for (Label label : labels) {
+        for (int i = 0; i < labels.size(); i++) {
+            Label label = labels.get(i);
             double x = view.x(label.at().x(), label.at().y(), label.at().z());
             double y = view.y(label.at().x(), label.at().y(), label.at().z());
             double w = pen.canvas.width(look, label.words());

@@ -17,6 +17,8 @@ import foldwright.viewer.paint.Lettering;
 final class ScalePainter {
     private static final double CUT = 5;
     private static final String[] WHOLE = new String[1000];
+    private static final String[] TOP = new String[WHOLE.length];
+    private static final String[] FLAT = new String[WHOLE.length];
 
     private final Pen pen;
     private final Layout at;
@@ -95,26 +97,30 @@ final class ScalePainter {
                             || Math.abs(y - scale.at(travel.flat())) < 1.3 * look.em();
             if (main && !nearEnd && !covered(y)) {
                 pen.canvas.text(
-                        look, x - at.of(14, 10), y + 0.35 * look.em(), whole(mm), Align.RIGHT);
+                        look,
+                        x - at.of(14, 10),
+                        y + 0.35 * look.em(),
+                        whole(mm, WHOLE, ""),
+                        Align.RIGHT);
             }
         }
-        end(travel.top(), " top");
-        end(travel.flat(), " flat");
+        end(travel.top(), TOP, " top");
+        end(travel.flat(), FLAT, " flat");
     }
 
     /** Ticks are drawn anew in every picture; their texts are not. */
-    private static String whole(double number) {
+    private static String whole(double number, String[] made, String word) {
         int n = (int) Math.round(number);
-        if (n < 0 || n >= WHOLE.length) {
-            return Numerals.fixed(number, 0);
+        if (n < 0 || n >= made.length) {
+            return Numerals.fixed(number, 0) + word;
         }
-        if (WHOLE[n] == null) {
-            WHOLE[n] = Numerals.fixed(n, 0);
+        if (made[n] == null) {
+            made[n] = Numerals.fixed(n, 0) + word;
         }
-        return WHOLE[n];
+        return made[n];
     }
 
-    private void end(double height, String word) {
+    private void end(double height, String[] made, String word) {
         double y = scale.at(height);
         pen.canvas.level(
                 at.scaleX() - at.of(10, 7), at.scaleX(), y, pen.palette.ink, pen.line(2.2));
@@ -124,7 +130,7 @@ final class ScalePainter {
                     look,
                     at.scaleX() - at.of(14, 10),
                     y + 0.35 * look.em(),
-                    whole(height * 1000) + word,
+                    whole(height * 1000, made, word),
                     Align.RIGHT);
         }
     }
@@ -249,15 +255,16 @@ final class ScalePainter {
     }
 
     /** One word below the other where the ribbon leaves no room for all on one line. */
-    private void narrow(String words, double right, double middle, double level) {
+    private void narrow(SheetModel.NoGo zone, double right, double middle, double level) {
         Lettering look = pen.over(pen.tick(pen.palette.ink2));
-        boolean one =
-                pen.canvas.width(look, words) <= right - at.scaleX() - CUT * at.ribbonStep() - 2;
-        String[] lines = one ? new String[] {words} : words.split(" ");
-        double foot = middle + (0.35 + 0.6 * (lines.length - 1)) * look.em();
-        double y = clear(foot, 1.2 * lines.length - 0.2, look, level);
-        for (int i = lines.length - 1; i >= 0; i--) {
-            pen.canvas.text(look, right, y, lines[i], Align.RIGHT);
+        double room = right - at.scaleX() - CUT * at.ribbonStep() - 2;
+        boolean one = pen.canvas.width(look, zone.words()) <= room;
+        int lines = one ? 1 : zone.apart().size();
+        double foot = middle + (0.35 + 0.6 * (lines - 1)) * look.em();
+        double y = clear(foot, 1.2 * lines - 0.2, look, level);
+        for (int i = lines - 1; i >= 0; i--) {
+            String words = one ? zone.words() : zone.apart().get(i);
+            pen.canvas.text(look, right, y, words, Align.RIGHT);
             y -= 1.2 * look.em();
         }
     }
@@ -273,7 +280,7 @@ final class ScalePainter {
         double foot = Math.max(bottom, top + look.em());
         double level = scale.at(travel.height());
         if (at.small) {
-            narrow(zone.words(), tx, (top + bottom) / 2, level);
+            narrow(zone, tx, (top + bottom) / 2, level);
             return;
         }
         foot = clear(foot, 3.4, look, level);

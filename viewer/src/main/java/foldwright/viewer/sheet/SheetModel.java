@@ -93,7 +93,13 @@ public record SheetModel(
      * Heights where something must not be [m], in three short lines, e.g. "tool off", "below", "58
      * mm".
      */
-    public record NoGo(double from, double to, String words, String second, String third) {}
+    public record NoGo(
+            double from, double to, String words, List<String> apart, String second, String third) {
+        /** The words can also stand below one another. */
+        public NoGo(double from, double to, String words, String second, String third) {
+            this(from, to, words, List.of(words.split(" ")), second, third);
+        }
+    }
 
     /**
      * The scale of the ink.

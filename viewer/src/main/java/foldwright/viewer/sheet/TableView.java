@@ -160,15 +160,17 @@ public final class TableView {
     static double[] nearestCorner(Box box, MachineScene scene, View view) {
         var base = scene.machine().base();
         double cx = -base.pinInset() + base.length() / 2;
-        double[] lowest = null;
-        for (int i = 0; i < 4; i++) {
+        double lowestX = cx - 0.5 * box.length();
+        double lowestY = -0.5 * box.width();
+        for (int i = 1; i < 4; i++) {
             double x = cx + (i % 2 == 0 ? -0.5 : 0.5) * box.length();
             double y = (i / 2 == 0 ? -0.5 : 0.5) * box.width();
-            if (lowest == null || view.y(x, y, 0) > view.y(lowest[0], lowest[1], 0) + 1) {
-                lowest = new double[] {x, y};
+            if (view.y(x, y, 0) > view.y(lowestX, lowestY, 0) + 1) {
+                lowestX = x;
+                lowestY = y;
             }
         }
-        return lowest;
+        return new double[] {lowestX, lowestY};
     }
 
     /** Whether machine and height scale share their heights in a view. */

@@ -48,7 +48,7 @@ class AllocationTest {
                 mean[sweep] = (threads.getThreadAllocatedBytes(me) - before) / FRAMES;
             }
             Arrays.sort(mean);
-            assertThat(mean[SWEEPS / 2 - 1]).isLessThanOrEqualTo(4096);
+            assertThat(mean[SWEEPS / 2 - 1]).isLessThanOrEqualTo(3300);
         }
     }
 
