@@ -132,12 +132,13 @@ final class Cautions {
     }
 
     private static Caution drop(ForceCurve curve, Optional<HoldResult.RunDown> runDown) {
+        double springs = work(curve.raising(), Cause.SPRINGS);
         double energy =
-                work(curve.raising(), Cause.DECK)
-                        + work(curve.raising(), Cause.ARMS)
-                        + work(curve.raising(), Cause.SPRINGS);
+                work(curve.raising(), Cause.DECK) + work(curve.raising(), Cause.ARMS) + springs;
         String words =
-                "Fully open, the raised weight less what the springs carry stores "
+                "Fully open, the raised weight"
+                        + (springs == 0 ? "" : " less what the springs carry")
+                        + " stores "
                         + Numerals.with(energy, Shown.JOULE)
                         + ". A stripped nut, a broken belt or a pulled pin lets"
                         + " go of it: prop the deck before working under it.";
