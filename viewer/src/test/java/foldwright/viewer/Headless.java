@@ -9,11 +9,22 @@ import foldwright.viewer.gl.NoGraphicsException;
 import foldwright.viewer.sheet.Studio;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Assumptions;
 
 /** What tests of pictures need: a headless context, or a reason to skip; and the demo machines. */
 public final class Headless {
     private Headless() {}
+
+    /** Names of the demo machines: lifts that carry a gantry. */
+    public static List<String> scenes() {
+        return List.of(
+                "van-bench",
+                "van-bench-binds",
+                "class-plotter",
+                "class-plotter-skews",
+                "field-printer");
+    }
 
     /**
      * A context; where there is none the test is skipped, or fails when FOLDWRIGHT_REQUIRE_GL is 1.

@@ -269,6 +269,7 @@ public final class GlbFile {
         private final float[] stretch;
         private final Quaternionf q = new Quaternionf();
         private final Vector3f v = new Vector3f();
+        private final Matrix4f turned = new Matrix4f();
 
         Track(int n) {
             place = new float[3 * n];
@@ -285,7 +286,13 @@ public final class GlbFile {
             stretch[3 * k] = v.x;
             stretch[3 * k + 1] = v.y;
             stretch[3 * k + 2] = (float) (v.z * alongZ);
-            new Matrix4f(m).getNormalizedRotation(q).normalize();
+            // Belts are as long as their first column and may be mirrored, which no turn does.
+            turned.set(m);
+            if (m.determinant() < 0) {
+                stretch[3 * k + 1] = -v.y;
+                turned.scale(1, -1, 1);
+            }
+            turned.getUnnormalizedRotation(q).normalize();
             // One half-space of quaternions, or a part turns the long way round between two
             // samples.
             if (k > 0

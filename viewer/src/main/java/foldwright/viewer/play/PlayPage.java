@@ -124,10 +124,7 @@ public final class PlayPage {
     private String motor() {
         boolean crank = reel.run().machine().machine().drive().source() instanceof HandCrank;
         double lost = reel.now(RunColumn.STEPS_LOST);
-        String torque =
-                (crank ? "crank now " : "motor now ")
-                        + Numerals.with(
-                                Math.abs(reel.now(RunColumn.MOTOR_TORQUE)), Shown.NEWTON_METRE);
+        String torque = (crank ? "crank now " : "motor now ") + torque();
         if (lost >= 1) {
             return torque + ", " + Math.round(lost) + " full steps lost";
         }
@@ -136,6 +133,13 @@ public final class PlayPage {
                 + " at "
                 + Numerals.with(speed, Shown.REVOLUTION_PER_SECOND)
                 + (crank ? "" : ", no step lost");
+    }
+
+    /** The torque now; what is left of none by rounding is none. */
+    private String torque() {
+        double size = Math.abs(reel.now(RunColumn.MOTOR_TORQUE));
+        boolean seen = size > 1e-4 * reel.strongest();
+        return Numerals.with(seen ? size : 0, Shown.NEWTON_METRE);
     }
 
     private HeightPlot withRun(HeightPlot plot) {
@@ -231,8 +235,7 @@ public final class PlayPage {
                         + " to "
                         + Numerals.fixed(reel.now(RunColumn.TIGHTEST), 1)
                         + "\u00a0N, motor "
-                        + Numerals.with(
-                                Math.abs(reel.now(RunColumn.MOTOR_TORQUE)), Shown.NEWTON_METRE)
+                        + torque()
                         + (lost >= 1 ? ", " + Math.round(lost) + " full steps lost" : "");
         return new SheetPainter.Stray(List.of(), title, second);
     }

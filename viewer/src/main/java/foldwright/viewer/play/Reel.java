@@ -24,12 +24,14 @@ public final class Reel {
     private final ToolTrack track;
     private final TensionLook belts;
     private final List<Playing.Mark> marks;
+    private final double strongest;
     private SheetModel.Cards known;
     private SheetModel.Cards answered;
 
     public Reel(Run run) {
         this.run = run;
         table = run.table();
+        strongest = table.largest(RunColumn.MOTOR_TORQUE);
         if (run.kind() == RunKind.REPLAY) {
             track = new ToolTrack(run);
             belts = new TensionLook(run);
@@ -154,6 +156,11 @@ public final class Reel {
 
     private Optional<Playing.Mark> marked(Set<String> words) {
         return marks.stream().filter(m -> words.contains(m.words())).findFirst();
+    }
+
+    /** The largest torque of the run [N·m]. */
+    double strongest() {
+        return strongest;
     }
 
     /** How a run is called on the sheet. */

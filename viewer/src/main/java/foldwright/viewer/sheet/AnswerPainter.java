@@ -50,17 +50,17 @@ final class AnswerPainter {
                 second, left, top + 45, pen.whole(second, below(model, where), right - left));
     }
 
-    /** What moves is told before where it is worst. */
+    /** Where the answer was found, then what is drawn now. */
     private static String below(SheetModel model, String where) {
-        StringBuilder all = new StringBuilder();
-        model.notes().caption().ifPresent(c -> all.append(c).append(", "));
+        StringBuilder all = new StringBuilder(where);
+        model.notes().caption().ifPresent(c -> all.append(", now: ").append(c));
         if (model.playing().isPresent()) {
             Playing.Clock clock = model.playing().get().clock();
-            if (all.length() == 0) {
-                all.append(clock.shown()).append(", ");
+            if (model.notes().caption().isEmpty()) {
+                all.append(", now: ").append(clock.shown());
             }
-            all.append(clock.time()).append(", ");
+            all.append(", ").append(clock.time());
         }
-        return all + where;
+        return all.toString();
     }
 }

@@ -62,7 +62,10 @@ final class WayPainter {
         if (stray != null) {
             stray.now(tabY);
         }
-        new NotePainter(pen).draw(way.notes());
+        // From above the machine fills the table of a little sheet to its foot.
+        if (!at.little || !scene.view().above) {
+            new NotePainter(pen).draw(way.notes());
+        }
         tab.draw(Numerals.fixed(way.now(), 3) + "\u00a0m", clock());
         grips();
     }

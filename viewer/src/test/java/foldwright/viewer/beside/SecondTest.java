@@ -35,7 +35,11 @@ class SecondTest extends StudioTest {
 
     private static Second second(String name, Second.Placing placing) throws BadMachineFile {
         MachineFile file = MachineFile.read(Headless.scene(name));
-        return new Second(file, Sample.results(file.machine()), Optional.empty(), placing);
+        return second(file, Optional.empty(), placing);
+    }
+
+    private static Second second(MachineFile file, Optional<Reel> run, Second.Placing placing) {
+        return new Second(file, Sample.results(file.machine()), run, placing);
     }
 
     private static SheetBuilder.Page page(MachineScene a, double height) {
@@ -125,12 +129,7 @@ class SecondTest extends StudioTest {
         Reel replay = new Reel(RunMaker.run(file, RunKind.REPLAY, Optional.empty()));
         Reel unfold = new Reel(RunMaker.run(file, RunKind.UNFOLD, Optional.empty()));
         MachineScene a = new MachineScene(file.machine());
-        Second b =
-                new Second(
-                        file,
-                        Sample.results(file.machine()),
-                        Optional.of(replay),
-                        Second.Placing.BESIDE);
+        Second b = second(file, Optional.of(replay), Second.Placing.BESIDE);
         String along = head(b.over(page(a, 0.1), a, Optional.of(replay), 1));
         assertThat(along).startsWith("right: B, ").contains(", skew ");
         String folding = head(b.over(page(a, 0.1), a, Optional.of(unfold), 1));
@@ -145,12 +144,7 @@ class SecondTest extends StudioTest {
         Reel shown = new Reel(RunMaker.run(file, RunKind.REPLAY, Optional.empty()));
         Reel beside = new Reel(RunMaker.run(other, RunKind.REPLAY, Optional.empty()));
         MachineScene a = new MachineScene(file.machine());
-        Second b =
-                new Second(
-                        other,
-                        Sample.results(other.machine()),
-                        Optional.of(beside),
-                        Second.Placing.BESIDE);
+        Second b = second(other, Optional.of(beside), Second.Placing.BESIDE);
         shown.player().seek(shown.worst());
         SheetBuilder.Page alone = PlayPage.still(shown).over(page(a, 0.08), Results.NONE, a);
         SheetBuilder.Page both = b.over(alone, a, Optional.of(shown), 1);

@@ -10,6 +10,8 @@ import foldwright.study.Question;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.scene.Part;
+import foldwright.viewer.scene.PartKind;
 import foldwright.viewer.session.LoadField;
 import foldwright.viewer.session.Overlay;
 import foldwright.viewer.session.Results;
@@ -17,6 +19,9 @@ import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.theme.Palette;
 import java.io.IOException;
 import java.nio.file.Path;
+import org.joml.Matrix4f;
+import org.joml.Matrix4x3f;
+import org.joml.Quaternionf;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -67,6 +72,54 @@ class GlbFileTest {
             }
         }
         assertThat(found).isTrue();
+    }
+
+    /** Place, turn and stretch of a node give back where the scene puts its part. */
+    @Test
+    void everyPartStandsWhereTheSceneHasIt() throws IOException {
+        Glb glb = write();
+        MachineScene scene = new MachineScene(Headless.machine("van-bench"));
+        scene.place(scene.shape().flat());
+        int belts = 0;
+        for (Part part : scene.parts()) {
+            boolean drawn = part.kind() != PartKind.OUTLINE && part.kind() != PartKind.GRID;
+            if (!drawn || part.mesh().coil() != null) {
+                continue;
+            }
+            JsonNode node = glb.json().get("nodes").get(glb.node(part.name()));
+            Matrix4f found = new Matrix4f();
+            if (node.has("translation")) {
+                found.translate(
+                        at(node, "translation", 0),
+                        at(node, "translation", 1),
+                        at(node, "translation", 2));
+            }
+            if (node.has("rotation")) {
+                found.rotate(
+                        new Quaternionf(
+                                at(node, "rotation", 0),
+                                at(node, "rotation", 1),
+                                at(node, "rotation", 2),
+                                at(node, "rotation", 3)));
+            }
+            if (node.has("scale")) {
+                found.scale(at(node, "scale", 0), at(node, "scale", 1), at(node, "scale", 2));
+            }
+            // Parts of one name are told apart by nothing: the first stands for all.
+            if (scene.part(part.name()).orElseThrow() != part) {
+                continue;
+            }
+            Matrix4f expected =
+                    new Matrix4f(
+                            scene.pose().body[part.body()].mul(part.local(), new Matrix4x3f()));
+            assertThat(found.equals(expected, 1e-5f)).as(part.name()).isTrue();
+            belts += part.kind() == PartKind.BELT ? 1 : 0;
+        }
+        assertThat(belts).isGreaterThan(10);
+    }
+
+    private static float at(JsonNode node, String key, int index) {
+        return (float) node.get(key).get(index).asDouble();
     }
 
     @Test

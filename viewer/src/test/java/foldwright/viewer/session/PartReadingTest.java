@@ -17,7 +17,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What is read of a part: its own shares by cause, when they are there. */
 class PartReadingTest {
@@ -25,14 +25,7 @@ class PartReadingTest {
 
     /** Every pin and arm has shares; their percentages add up to the whole. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "van-bench",
-                "van-bench-binds",
-                "class-plotter",
-                "class-plotter-skews",
-                "field-printer"
-            })
+    @MethodSource("foldwright.viewer.Headless#scenes")
     void everyPinAndArmTellsItsOwnShares(String scene) {
         Machine machine = Headless.machine(scene);
         MachineScene drawn = new MachineScene(machine);

@@ -30,14 +30,6 @@ import org.junit.jupiter.api.Test;
 /** Pictures too small for six questions: what is left can be read, and the answer is left. */
 class LittleSheetTest extends StudioTest {
     private static final int[][] SIZES = {{640, 360}, {854, 480}, {1200, 600}};
-    private static final List<String> SCENES =
-            List.of(
-                    "van-bench",
-                    "van-bench-binds",
-                    "class-plotter",
-                    "class-plotter-skews",
-                    "field-printer");
-
     private final List<String> wrong = new ArrayList<>();
 
     private void look(SheetBuilder.Page page, Theme theme, View.Stance stance, String where) {
@@ -64,7 +56,7 @@ class LittleSheetTest extends StudioTest {
 
     @Test
     void everyQuestionOfEverySceneLaysOutInBothThemes() {
-        for (String name : SCENES) {
+        for (String name : Headless.scenes()) {
             Machine machine = Headless.machine(name);
             studio.machine(new MachineScene(machine));
             LiftEngine engine = new LiftEngine();

@@ -14,7 +14,7 @@ import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * A picked pixel against a ray of its own: the nearest triangle of all parts below the pixel. Coils
@@ -22,14 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class PickTest {
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "van-bench",
-                "van-bench-binds",
-                "class-plotter",
-                "class-plotter-skews",
-                "field-printer"
-            })
+    @MethodSource("foldwright.viewer.Headless#scenes")
     void pickedPixelsKnowTheirParts(String name) {
         try (Headless.Room room = Headless.studio()) {
             Studio studio = room.studio();
