@@ -38,6 +38,9 @@ final class QuestionPage {
 
     private static final double ROUND = 340;
 
+    /** Share of the largest that is told as about nothing. */
+    private static final double SLIGHT = 0.002;
+
     /** Least share of the largest that stands beside the stack, where each cause has its area. */
     private static final double FINE = 1e-4;
 
@@ -216,10 +219,17 @@ final class QuestionPage {
                             + hex
                             + "\"/></svg>");
             out.text(s.cause().label()).close("td");
-            out.leaf("td.n", s.amount().text()).close("tr");
+            out.leaf("td.n", text(s.amount(), c)).close("tr");
         }
         out.open("tr.sum").leaf("td", "needed");
         out.leaf("td.n", c.outcome().required().text()).close("tr");
         out.close("tbody", "table");
+    }
+
+    /** A share; one too small to matter without the digits that nobody reads. */
+    private static String text(Amount share, Check c) {
+        double largest = c.grounds().split().map(Split::largest).orElse(0.0);
+        boolean slight = share.si() != 0 && Math.abs(share.si()) < SLIGHT * largest;
+        return slight ? "\u2248 0\u00a0" + share.unit().symbol() : share.text();
     }
 }

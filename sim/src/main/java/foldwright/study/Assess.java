@@ -64,6 +64,7 @@ public final class Assess {
             Machine machine, ForceCurve curve, List<SpringStroke> strokes) {
         List<Check> checks = new ArrayList<>(new SpringChecks(machine, curve, strokes).checks());
         checks.addAll(new JamChecks(machine).checks());
+        new TimeCheck(machine).check().ifPresent(checks::add);
         return checks;
     }
 
