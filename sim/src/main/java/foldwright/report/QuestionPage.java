@@ -22,6 +22,7 @@ import foldwright.study.Plot;
 import foldwright.study.Share;
 import foldwright.study.Shown;
 import foldwright.study.SignedCurve;
+import foldwright.study.Split;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
