@@ -102,10 +102,13 @@ public final class Desk implements AutoCloseable {
             heightChosen = false;
             glide.stop();
         }
-        rebuild();
+        Machine before = machine;
+        put();
+        // Computed while the parts are made.
+        opened = ask(Calculator.Depth.WHOLE);
+        build(before);
         playback.clear();
         lookAlong();
-        opened = ask(Calculator.Depth.WHOLE);
     }
 
     /** Reads the file again; a bad one is told and the machine stays. */
@@ -141,8 +144,16 @@ public final class Desk implements AutoCloseable {
 
     private void rebuild() {
         Machine before = machine;
+        put();
+        build(before);
+    }
+
+    private void put() {
         trouble = numbers.put().map(why -> new Trouble("This number cannot be used", why));
         machine = numbers.tried().machine();
+    }
+
+    private void build(Machine before) {
         if (before == null
                 || !before.lift().equals(machine.lift())
                 || !before.springs().equals(machine.springs())
