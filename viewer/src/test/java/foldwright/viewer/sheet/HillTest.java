@@ -8,34 +8,22 @@ import foldwright.study.Question;
 import foldwright.study.Verdict;
 import foldwright.viewer.Headless;
 import foldwright.viewer.Sample;
+import foldwright.viewer.StudioTest;
 import foldwright.viewer.picture.Pixels;
 import foldwright.viewer.scene.MachineScene;
 import foldwright.viewer.session.SheetBuilder;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** The hills over the rules tell where a number fails, and where no machine can be. */
-class HillTest {
-    private static Headless.Room room;
-    private static Studio studio;
-
+class HillTest extends StudioTest {
     @BeforeAll
-    static void open() {
-        room = Headless.studio();
-        studio = room.studio();
+    static void stand() {
         studio.machine(new MachineScene(Headless.machine("van-bench")));
         studio.size(1280, 720, 1);
-    }
-
-    @AfterAll
-    static void close() {
-        if (room != null) {
-            room.close();
-        }
     }
 
     @Test
