@@ -21,7 +21,6 @@ import foldwright.viewer.session.PartReading;
 import foldwright.viewer.session.Results;
 import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.session.Splitter;
-import foldwright.viewer.sheet.SheetModel;
 import foldwright.viewer.sheet.Studio;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -37,7 +36,7 @@ import org.joml.Vector3f;
  * thread; computing goes on on another.
  */
 public final class Desk implements AutoCloseable {
-    private final Calculator calculator;
+    private final Answers answers;
     private final Splitter splitter;
     private final Playback playback;
     private Path path;
@@ -45,8 +44,6 @@ public final class Desk implements AutoCloseable {
     private MachineScene scene;
     private SheetBuilder builder;
     private Numbers numbers;
-    private Results results = Results.NONE;
-    private List<SheetModel.Hill> hills = List.of();
     private Optional<HeightPlot> kept = Optional.empty();
     private Question question = Question.FOLD;
     private Overlay overlay = Overlay.ARM_BENDING;
@@ -57,19 +54,18 @@ public final class Desk implements AutoCloseable {
     private final Companion companion = new Companion();
     private final DeckGlide glide = new DeckGlide();
     private boolean heightChosen;
-    private long opened;
     private long sceneNumber;
     private Optional<Trouble> trouble = Optional.empty();
 
     public Desk(Engine engine, Runnable wake) {
-        calculator = new Calculator(engine, wake);
+        answers = new Answers(engine, wake);
         splitter = new Splitter(engine, wake);
         playback = new Playback(wake);
     }
 
     /** What answers are computed by. */
     Calculator calculator() {
-        return calculator;
+        return answers.calculator();
     }
 
     // ---- files
@@ -97,15 +93,14 @@ public final class Desk implements AutoCloseable {
         numbers = same ? numbers.on(read) : new Numbers(read);
         if (!same) {
             kept = Optional.empty();
-            results = Results.NONE;
-            hills = List.of();
+            answers.clear();
             heightChosen = false;
             glide.stop();
         }
         Machine before = machine;
         put();
         // Computed while the parts are made.
-        opened = ask(Calculator.Depth.WHOLE);
+        answers.open(machine, numbers.ofLift());
         build(before);
         playback.clear();
         lookAlong();
@@ -172,33 +167,19 @@ public final class Desk implements AutoCloseable {
                                 scene.shape().top(), heightChosen ? height : scene.shape().flat()));
     }
 
-    private long ask(Calculator.Depth depth) {
-        return calculator.ask(machine, numbers.ofLift(), depth);
-    }
-
     /** Takes finished results; returns whether there were any. */
     public boolean takeResults() {
         boolean runs = playback.take() | splitter.take();
-        Calculator.Done done = calculator.take();
-        if (done == null || done.request() < opened) {
-            return runs;
-        }
-        boolean telling = done.results().whole() || results == Results.NONE;
-        results = done.results().after(results);
-        if (!done.hills().isEmpty()) {
-            hills = done.hills();
-        }
-        if (!heightChosen && telling) {
+        Answers.News news = answers.take();
+        if (news == Answers.News.TELLING && !heightChosen) {
             worst().ifPresent(h -> glide.to(height, h));
         }
-        return true;
+        return runs || news != Answers.News.NONE;
     }
 
     /** What is said where the open question has no answer yet; empty where it has one. */
     public Optional<String> waiting() {
-        return results.whole() || !results.of(question).isEmpty()
-                ? Optional.empty()
-                : Optional.of(results.waiting());
+        return answers.waiting(question);
     }
 
     /** Lets time pass [s]; whether the deck moved of its own accord. */
@@ -234,7 +215,7 @@ public final class Desk implements AutoCloseable {
         }
         numbers.set(dial, si);
         rebuild();
-        ask(Calculator.Depth.QUICK);
+        answers.ask(machine, numbers.ofLift(), Calculator.Depth.QUICK);
         if (playback.along()) {
             playback.changed(numbers.tried(), numbers.ofGantry());
         }
@@ -242,7 +223,7 @@ public final class Desk implements AutoCloseable {
 
     /** The hand has let go: everything is computed. */
     public void settle() {
-        ask(Calculator.Depth.WHOLE);
+        answers.ask(machine, numbers.ofLift(), Calculator.Depth.WHOLE);
         playback.changed(numbers.tried(), numbers.ofGantry());
     }
 
@@ -315,7 +296,7 @@ public final class Desk implements AutoCloseable {
     }
 
     public void nextOverlay() {
-        overlay = builder.nextOverlay(results, overlay);
+        overlay = builder.nextOverlay(results(), overlay);
     }
 
     /** Draws skew larger (or smaller) by ten times, from 1 to 1000. */
@@ -348,7 +329,7 @@ public final class Desk implements AutoCloseable {
 
     /** Where the open question is worst [m]. */
     public OptionalDouble worst() {
-        return results.worst(question);
+        return answers.results().worst(question);
     }
 
     public void point(int part) {
@@ -366,7 +347,7 @@ public final class Desk implements AutoCloseable {
     /** What is known of a part of either machine now, by its id in the picture. */
     public Optional<PartReading> reading(int id) {
         return scene.part(id)
-                .map(p -> builder.reading(results, splitter.of(machine), p, height))
+                .map(p -> builder.reading(results(), splitter.of(machine), p, height))
                 .or(() -> companion.reading(id, splitter::of));
     }
 
@@ -382,18 +363,18 @@ public final class Desk implements AutoCloseable {
      * second machine.
      */
     public List<Integer> order() {
-        List<Integer> order = new ArrayList<>(builder.order(results, overlay, height));
+        List<Integer> order = new ArrayList<>(builder.order(results(), overlay, height));
         order.addAll(companion.order(overlay));
         return order;
     }
 
     public Results results() {
-        return results;
+        return answers.results();
     }
 
     /** Keeps the drawn curve as A, to compare with; again lets it go. */
     public void keep() {
-        kept = kept.isPresent() ? Optional.empty() : results.plot();
+        kept = kept.isPresent() ? Optional.empty() : results().plot();
     }
 
     /** The runs of the machine on the table. */
@@ -429,13 +410,14 @@ public final class Desk implements AutoCloseable {
                 companion.missing().or(() -> kept.map(k -> "dashed: A, kept before"));
         SheetBuilder.Choice choice =
                 new SheetBuilder.Choice(question, overlay, height, pointed, forces, larger);
-        Results shown = kept.map(a -> results.beside(a, "A")).orElse(results);
+        Results shown = kept.map(a -> results().beside(a, "A")).orElse(results());
         builder.shareScales(companion.loads());
         SheetBuilder.Page page =
                 builder.page(
                         shown,
                         choice,
-                        numbers.rules(dials(), playback.along() ? playback.hills() : hills),
+                        numbers.rules(
+                                dials(), playback.along() ? playback.hills() : answers.hills()),
                         new SheetBuilder.Words(drawn, dashed, caption(caption), Optional.empty()));
         return companion.over(playback.over(page, shown, scene), scene, playback);
     }
@@ -452,7 +434,7 @@ public final class Desk implements AutoCloseable {
 
     @Override
     public void close() {
-        calculator.close();
+        answers.close();
         splitter.close();
         playback.close();
     }
