@@ -154,4 +154,13 @@ public final class LiftShape {
     public double inside() {
         return lift.width() / 2 - thickness() - gap() / 2;
     }
+
+    /** How far it is open at a pivot height [m], in words: "lying flat", "31 % open". */
+    public String openness(double height) {
+        double share = (height - flat()) / (top() - flat());
+        if (share < 1e-6) {
+            return "lying flat";
+        }
+        return share > 1 - 1e-6 ? "fully open" : Math.round(100 * share) + "\u00a0% open";
+    }
 }

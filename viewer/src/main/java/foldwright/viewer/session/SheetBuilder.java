@@ -352,15 +352,14 @@ public final class SheetBuilder {
         return overlay.ofGantry() ? "largest: " : "largest now ";
     }
 
-    private Optional<HeightPlot> plot(Results results, Question question) {
+    /** The curve of the fold may have another beside it, which that of its check knows not. */
+    private static Optional<HeightPlot> plot(Results results, Question question) {
+        if (question == Question.FOLD) {
+            return results.plot();
+        }
         return results.of(question).stream()
                 .flatMap(c -> c.heightPlot().stream())
                 .findFirst()
-                .or(
-                        () ->
-                                question == Question.FOLD || question == Question.ORDER
-                                        ? results.plot()
-                                        : Optional.empty())
                 .or(results::plot);
     }
 

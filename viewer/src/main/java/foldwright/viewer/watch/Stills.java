@@ -149,7 +149,7 @@ public final class Stills {
                 new SheetBuilder.Words(
                         "as in the file",
                         Optional.empty(),
-                        caption(scene.shape(), height),
+                        scene.shape().openness(height),
                         Optional.empty());
         SheetBuilder.Page page = builder.page(results, choice, rules, words);
         if (subject.reel().isPresent()) {
@@ -169,12 +169,5 @@ public final class Stills {
         return above
                 ? new Studio.Look(wish.theme, View.Stance.above(), 1, 0, 0, home.quality())
                 : home;
-    }
-
-    static String caption(foldwright.viewer.scene.LiftShape shape, double height) {
-        double share = (height - shape.flat()) / (shape.top() - shape.flat());
-        return share < 1e-6
-                ? "lying flat"
-                : share > 1 - 1e-6 ? "fully open" : Math.round(100 * share) + " % of the way";
     }
 }

@@ -132,9 +132,17 @@ public final class Desk implements AutoCloseable {
         return Optional.ofNullable(path);
     }
 
-    /** Writes the tried numbers into a copy of the file, comments and order kept. */
-    public void save(Path to) throws BadMachineFile, IOException {
+    /**
+     * Writes the tried numbers into a copy of the file, comments and order kept, and goes on with
+     * that: at the same height, beside the same kept curve.
+     */
+    public void save(Path to) throws BadMachineFile, IOException, CannotOpenException {
         numbers.text().save(to);
+        Optional<HeightPlot> a = kept;
+        double before = height;
+        open(to);
+        kept = a;
+        height(before);
     }
 
     private void rebuild() {
@@ -397,13 +405,16 @@ public final class Desk implements AutoCloseable {
         OTHER
     }
 
-    private String caption(String usual) {
+    private String caption() {
         boolean left = playback.active().isPresent() && playback.shown().isEmpty();
-        return playback.words().isEmpty() ? left ? "not in this run" : usual : playback.words();
+        if (!playback.words().isEmpty()) {
+            return playback.words();
+        }
+        return left ? "not in this run" : scene.shape().openness(height);
     }
 
     /** What to draw now. */
-    public SheetBuilder.Page page(String caption) {
+    public SheetBuilder.Page page() {
         height = playback.shown().map(r -> r.height(height)).orElse(height);
         String drawn = changed() ? "drawn: with changed numbers" : "as in the file";
         Optional<String> dashed =
@@ -418,7 +429,7 @@ public final class Desk implements AutoCloseable {
                         choice,
                         numbers.rules(
                                 dials(), playback.along() ? playback.hills() : answers.hills()),
-                        new SheetBuilder.Words(drawn, dashed, caption(caption), Optional.empty()));
+                        new SheetBuilder.Words(drawn, dashed, caption(), Optional.empty()));
         return companion.over(playback.over(page, shown, scene), scene, playback);
     }
 

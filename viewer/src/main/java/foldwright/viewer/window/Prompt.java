@@ -129,11 +129,8 @@ final class Prompt {
                     return State.OPEN;
                 }
                 desk.save(name);
-            }
-            double height = desk.height();
-            desk.open(name);
-            if (purpose == Purpose.SAVE) {
-                desk.height(height);
+            } else {
+                desk.open(name);
             }
             return State.DONE;
         } catch (IOException

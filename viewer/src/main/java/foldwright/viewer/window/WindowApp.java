@@ -300,7 +300,7 @@ public final class WindowApp implements AutoCloseable {
         }
         studio.pale(desk.trouble().isPresent() ? 0.6 : 0);
         studio.size(size[0], size[1], gaze.textScale());
-        var page = desk.page(caption());
+        var page = desk.page();
         Studio.Look look = gaze.look(quality);
         studio.drawMachine(page.moment(), look);
         studio.drawSheet(page.model(), page.marks(), look, hand.overlay());
@@ -331,15 +331,6 @@ public final class WindowApp implements AutoCloseable {
                 + desk.playback().title()
                 + part
                 + " - Foldwright";
-    }
-
-    private String caption() {
-        double flat = desk.scene().shape().flat();
-        double top = desk.scene().shape().top();
-        double share = (desk.height() - flat) / (top - flat);
-        return share < 1e-6
-                ? "lying flat"
-                : share > 1 - 1e-6 ? "fully open" : Math.round(100 * share) + "\u00a0% of the way";
     }
 
     @Override

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** A window's first picture waits for no answer but shows one that is there; others follow. */
 class FirstPictureTest {
     private static List<String> drawn(Desk desk, Studio studio) {
-        var page = desk.page("lying flat");
+        var page = desk.page();
         Studio.Look look = Studio.Look.home(Theme.LIGHT);
         studio.drawMachine(page.moment(), look);
         studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
