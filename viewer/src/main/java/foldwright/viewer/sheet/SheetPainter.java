@@ -190,10 +190,16 @@ public final class SheetPainter implements AutoCloseable {
         loads.on(scene.view);
         if (!scene.view.above) {
             boolean stray = !scene.marks.stray.title().isEmpty();
-            double below = pen.at.little ? 148 : pen.at.of(168, 118);
-            double keyY = stray ? below : pen.at.of(150, 106);
-            loads.needles(scene.marks.forces, scene.marks.strongest, keyY);
+            loads.needles(scene.marks.forces, scene.marks.strongest, keyY(stray));
         }
         loads.labels(scene.marks.labels);
+    }
+
+    /** Where the scale of the arrows stands: by the words at the head, above the raised deck. */
+    private double keyY(boolean stray) {
+        if (pen.at.little) {
+            return 80;
+        }
+        return stray ? pen.at.of(168, 118) : pen.at.of(150, 106);
     }
 }

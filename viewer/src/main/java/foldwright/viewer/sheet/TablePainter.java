@@ -8,6 +8,7 @@ import foldwright.viewer.scene.MachineScene;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What is written on the table: the outline of the box, the top of the travel, the ideal place of
@@ -67,10 +68,7 @@ final class TablePainter {
 
     /** Whether the machine is drawn as high as the top of the travel. */
     private boolean reached(SheetModel.Travel travel) {
-        var deck = scene.machine().deck();
-        double back = deck.width() / 2;
-        double highest = table.pinHeight() + travel.height() + deck.topAbovePins();
-        return view.y(0, back, highest) < table.heights().at(travel.top()) + at.of(10, 8);
+        return deckTop() < table.heights().at(travel.top()) + at.of(10, 8);
     }
 
     /** The ideal bridge as a dashed outline, and how far the real one is off, in words. */
@@ -111,20 +109,36 @@ final class TablePainter {
             pen.canvas.text(text, x, y + at.of(24, 17), stray.second(), Align.CENTRE);
             return;
         }
-        double x = at.left(40, 27);
-        double y = at.of(132, 92);
-        pen.canvas.text(pen.over(title), x, y, stray.title());
         List<String> more = Arrays.asList(stray.second().split("; "));
-        if (!at.little) {
-            // The last lies lowest.
-            Collections.reverse(more);
-            new NotePainter(pen).draw(more);
+        if (at.little) {
+            overALowDeck(stray.title(), more);
             return;
         }
-        for (String line : more) {
-            y += at.of(22, 17);
-            pen.canvas.text(pen.over(text), x, y, line);
+        pen.canvas.text(pen.over(title), at.left(40, 27), at.of(132, 92), stray.title());
+        // The last lies lowest.
+        Collections.reverse(more);
+        new NotePainter(pen).draw(more);
+    }
+
+    /** What a little sheet has room for; the answer below it tells the most of it too. */
+    private void overALowDeck(String words, List<String> more) {
+        double y = 100;
+        double end = Math.min(deckTop(), table.heights().at(scene.shape().top())) - 4;
+        Lettering look = pen.over(pen.strong(17, 13, pen.palette.ink));
+        for (String line : Stream.concat(Stream.of(words), more.stream()).toList()) {
+            if (y < end) {
+                pen.canvas.text(look, at.left(40, 27), y, line);
+            }
+            look = pen.over(pen.text(pen.palette.ink2));
+            y += 16;
         }
+    }
+
+    /** Where the highest of the deck is drawn [px]. */
+    private double deckTop() {
+        var deck = scene.machine().deck();
+        double z = table.pinHeight() + scene.lift().joints().z[scene.shape().stages()];
+        return view.y(0, deck.width() / 2, z + deck.topAbovePins());
     }
 
     /** From the deck pins through the tab to the curve; bends where level is not level. */
