@@ -255,8 +255,17 @@ public record Dial(
         return MachineNumbers.with(out, path, si);
     }
 
-    /** What moves along: the range of friction to expect must hold the friction itself. */
+    /**
+     * What moves along: the range of friction to expect must hold the friction itself, and a tool
+     * is part of its head.
+     */
     private List<String> along(double si, Machine file) {
+        if (path.equals(GantryDials.HEAD)) {
+            return file.tool()
+                    .filter(t -> si < t.mass())
+                    .map(t -> List.of("tool.mass"))
+                    .orElse(List.of());
+        }
         var nut = file.drive().screw().nut();
         if (!path.equals(THREAD_FRICTION)) {
             return List.of();

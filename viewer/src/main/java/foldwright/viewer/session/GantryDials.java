@@ -2,7 +2,6 @@
 package foldwright.viewer.session;
 
 import foldwright.machine.Machine;
-import foldwright.machine.Tool;
 import foldwright.machine.gantry.Gantry;
 import foldwright.study.Shown;
 import java.util.ArrayList;
@@ -11,6 +10,8 @@ import java.util.function.ToDoubleFunction;
 
 /** The numbers of a gantry that decide how square it moves. */
 public final class GantryDials {
+    static final String HEAD = "gantry.carriage.mass";
+
     private GantryDials() {}
 
     /** The dials a gantry has, the most telling first; none without a gantry. */
@@ -50,14 +51,12 @@ public final class GantryDials {
                             g -> g.legs().guide().block().clearance()));
         }
         double head = gantry.carriage().mass();
-        // The tool is part of the head: no head weighs less.
-        double least = machine.tool().map(Tool::mass).orElse(0.0);
         out.add(
                 dial(
-                        "gantry.carriage.mass",
+                        HEAD,
                         "head",
                         Shown.KILOGRAM,
-                        new double[] {Math.max(0.25 * head, least), 2 * head},
+                        new double[] {0.25 * head, 2 * head},
                         g -> g.carriage().mass()));
         if (gantry.belts().size() == 1) {
             double tension = gantry.belts().get(0).pretension();

@@ -49,6 +49,20 @@ class DialTest {
         }
     }
 
+    /** A lighter head has a lighter tool; the file's range is all machines. */
+    @ParameterizedTest
+    @ValueSource(strings = {"van-bench", "class-plotter", "field-printer"})
+    void numbersOfAGantryCanBeTurnedAllTheWay(String scene) throws Exception {
+        Machine machine = MachineFile.read(Headless.scene(scene)).machine();
+        for (Dial dial : GantryDials.of(machine)) {
+            assertThat(turned(machine, dial, dial.low())).as(dial.name()).isPresent();
+            assertThat(turned(machine, dial, dial.high())).as(dial.name()).isPresent();
+            if (dial.path().equals(GantryDials.HEAD)) {
+                assertThat(dial.low()).isLessThan(0.8 * dial.value().applyAsDouble(machine));
+            }
+        }
+    }
+
     private static Optional<Machine> read(MachineFile file, Dial dial, double si) {
         try {
             MachineText text = dial.write(MachineText.of(file), si, file.machine());
