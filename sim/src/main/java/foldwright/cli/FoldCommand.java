@@ -4,7 +4,6 @@ package foldwright.cli;
 import foldwright.lift.Direction;
 import foldwright.lift.FoldResult;
 import foldwright.machine.Machine;
-import foldwright.machine.drive.HandCrank;
 import foldwright.machine.file.MachineFile;
 import foldwright.run.FoldRecord;
 import foldwright.study.FoldPlots;
@@ -88,7 +87,7 @@ final class FoldCommand implements Callable<Integer> {
         }
         out.print(events.text(page));
         out.println();
-        boolean byHand = machine.drive().source() instanceof HandCrank;
+        boolean byHand = machine.drive().byHand();
         out.print(ledger(run.ledger(), byHand ? "work of the hand" : "work of the motors"));
         out.println();
         FoldFiles.trust(run).forEach(t -> out.println(page.of(t.run() + ": " + t.words())));

@@ -3,7 +3,6 @@ package foldwright.run;
 
 import foldwright.lift.Direction;
 import foldwright.lift.FoldResult;
-import foldwright.machine.drive.HandCrank;
 import foldwright.machine.file.MachineFile;
 import foldwright.quantity.Printed;
 import java.util.ArrayList;
@@ -45,7 +44,7 @@ public final class FoldRecord {
                     new RunEvent(
                             RunEvent.Kind.valueOf(e.kind().name()), e.time(), 0, e.sentence()));
         }
-        boolean crank = machine.machine().drive().source() instanceof HandCrank;
+        boolean crank = machine.machine().drive().byHand();
         lowestMargin(result, crank ? "hand" : "motor").ifPresent(events::add);
         return new Run(
                 kind,

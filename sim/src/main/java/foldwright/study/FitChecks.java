@@ -5,7 +5,6 @@ import foldwright.machine.Box;
 import foldwright.machine.Machine;
 import foldwright.machine.Tool;
 import foldwright.machine.WhenFolded;
-import foldwright.machine.drive.HandCrank;
 import foldwright.machine.linkage.ArmPlanes;
 import java.util.ArrayList;
 import java.util.List;
@@ -114,9 +113,7 @@ final class FitChecks {
 
     /** A crank stands out beyond the base, so it travels by itself. */
     private String crank() {
-        return machine.drive().source() instanceof HandCrank
-                ? " The hand crank is not counted: take it off first."
-                : "";
+        return machine.drive().byHand() ? " The hand crank is not counted: take it off first." : "";
     }
 
     private Check check(String id, Check.Text text, Outcome outcome, HandCard card) {

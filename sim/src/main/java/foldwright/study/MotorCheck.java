@@ -6,7 +6,6 @@ import foldwright.lift.Direction;
 import foldwright.lift.Finding;
 import foldwright.lift.ForceCurve;
 import foldwright.machine.Machine;
-import foldwright.machine.drive.HandCrank;
 import java.util.List;
 import java.util.Optional;
 
@@ -102,7 +101,7 @@ final class MotorCheck {
                         List.of(
                                 "Steady motion with the friction given; a start from rest needs what"
                                         + " static friction adds."
-                                        + (machine.drive().source() instanceof HandCrank
+                                        + (machine.drive().byHand()
                                                 ? ""
                                                 : " Pull-out torque falls with supply voltage and"
                                                         + " temperature.")));

@@ -2,7 +2,6 @@
 package foldwright.study;
 
 import foldwright.machine.Machine;
-import foldwright.machine.drive.HandCrank;
 import java.util.Locale;
 
 /**
@@ -19,7 +18,7 @@ public record SourceWords(String noun, String where, String giver) {
 
     /** The words for the source of a machine. */
     public static SourceWords of(Machine machine) {
-        if (machine.drive().source() instanceof HandCrank) {
+        if (machine.drive().byHand()) {
             return CRANK;
         }
         return machine.drive().motors() > 1 ? MOTORS : MOTOR;

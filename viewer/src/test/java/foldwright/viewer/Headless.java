@@ -6,6 +6,7 @@ import foldwright.machine.file.BadMachineFile;
 import foldwright.machine.file.MachineFile;
 import foldwright.viewer.gl.GlSurface;
 import foldwright.viewer.gl.NoGraphicsException;
+import foldwright.viewer.session.SheetBuilder;
 import foldwright.viewer.sheet.Studio;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -53,6 +54,12 @@ public final class Headless {
     /** Opens a studio where {@link #open} finds a context. */
     public static Room studio() {
         return new Room(open(), new Studio());
+    }
+
+    /** Draws a page as a whole, nothing laid over it. */
+    public static void draw(Studio studio, SheetBuilder.Page page, Studio.Look look) {
+        studio.drawMachine(page.moment(), look);
+        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
     }
 
     /** The file of a demo machine. */

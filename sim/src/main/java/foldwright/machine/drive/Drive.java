@@ -28,6 +28,11 @@ public record Drive(
         lines = List.copyOf(lines);
     }
 
+    /** Whether a hand turns the screws, not motors. */
+    public boolean byHand() {
+        return source instanceof HandCrank;
+    }
+
     /** How many motors or cranks turn the screws. */
     public int motors() {
         boolean each = source instanceof StepperDrive s && s.motors() == MotorCount.ONE_PER_SCREW;

@@ -2,7 +2,6 @@
 package foldwright.study.order;
 
 import foldwright.machine.Machine;
-import foldwright.machine.drive.HandCrank;
 import foldwright.study.Assessment;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +39,7 @@ public record OrderList(List<OrderLine> lines, List<String> unlisted) {
 
     private static List<String> unlisted(Machine machine) {
         List<String> out = new ArrayList<>(NEVER);
-        if (machine.gantry().isPresent() || !(machine.drive().source() instanceof HandCrank)) {
+        if (machine.gantry().isPresent() || !machine.drive().byHand()) {
             out.add(POWER);
         }
         return out;

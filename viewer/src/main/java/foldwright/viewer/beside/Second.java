@@ -151,7 +151,7 @@ public final class Second {
     /** How far B stands to the right of A [m]. */
     public static double offset(MachineScene a, MachineScene b) {
         double end = a.machine().base().length() - a.machine().base().pinInset();
-        double right = end + a.overhang();
+        double right = end + a.overhang().length();
         double depth = 0.5 * (a.machine().deck().width() + b.machine().deck().width());
         return right + b.machine().base().pinInset() + GAP + 0.55 * SHEAR * depth;
     }

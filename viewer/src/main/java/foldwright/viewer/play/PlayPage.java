@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package foldwright.viewer.play;
 
-import foldwright.machine.drive.HandCrank;
 import foldwright.run.RunColumn;
 import foldwright.study.HeightPlot;
 import foldwright.study.Numerals;
@@ -122,7 +121,7 @@ public final class PlayPage {
 
     /** What the motor does now, or the hand at the crank. */
     private String motor() {
-        boolean crank = reel.run().machine().machine().drive().source() instanceof HandCrank;
+        boolean crank = reel.run().machine().machine().drive().byHand();
         double lost = reel.now(RunColumn.STEPS_LOST);
         String torque = (crank ? "crank now " : "motor now ") + torque();
         if (lost >= 1) {

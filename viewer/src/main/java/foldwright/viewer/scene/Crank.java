@@ -18,9 +18,6 @@ final class Crank {
     private static final double CLEAR = 0.004;
     private static final double GRIP_END = 0.050;
 
-    /** How far it stands out beyond the end of the base [m]. */
-    static final double OVERHANG = CLEAR + GRIP_END;
-
     private static final double GRIP_RADIUS = 0.0085;
 
     private final HandCrank crank;
@@ -33,9 +30,9 @@ final class Crank {
         this.out = out;
     }
 
-    /** How far to each side of its shaft it swings [m]. */
-    double swing() {
-        return crank.radius() + GRIP_RADIUS;
+    /** How it stands out where it is on the side of +x. */
+    Overhang overhang() {
+        return new Overhang(CLEAR + GRIP_END, crank.radius() + GRIP_RADIUS);
     }
 
     /**

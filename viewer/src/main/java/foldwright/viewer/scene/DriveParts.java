@@ -37,8 +37,7 @@ final class DriveParts {
     private final List<Turning> turning = new ArrayList<>();
     private int beltChannel = -1;
     private double beltPerTravel;
-    private double overhang;
-    private double swing;
+    private Overhang overhang = Overhang.NONE;
 
     DriveParts(Machine machine, LiftShape shape, PartList out) {
         this.machine = machine;
@@ -51,14 +50,9 @@ final class DriveParts {
         return turning;
     }
 
-    /** How far the drive stands out beyond the end of the base at +x [m]. */
-    double overhang() {
+    /** What of the drive stands out beyond the base. */
+    Overhang overhang() {
         return overhang;
-    }
-
-    /** How far to each side that swings which stands out there [m]. */
-    double swing() {
-        return swing;
     }
 
     int beltChannel() {
@@ -247,8 +241,7 @@ final class DriveParts {
     private void crank(HandCrank hand, Turning turned, double from, double sense) {
         Crank crank = new Crank(hand, machine, out);
         crank.add(turned, from, sense);
-        overhang = sense > 0 ? Crank.OVERHANG : 0;
-        swing = sense > 0 ? crank.swing() : 0;
+        overhang = sense > 0 ? crank.overhang() : Overhang.NONE;
     }
 
     private void directMotor(int index, double[] at) {

@@ -32,8 +32,7 @@ public final class MachineScene {
     private final int[] slotOf;
     private final Matrix4x3f scratch = new Matrix4x3f();
     private final double deckTop;
-    private final double overhang;
-    private final double swing;
+    private final Overhang overhang;
     private final boolean toolComesOff;
     private boolean toolOff;
     private final Vector3f[] middles;
@@ -77,7 +76,6 @@ public final class MachineScene {
         springs = coils.motion();
         turning = drive.turning();
         overhang = drive.overhang();
-        swing = drive.swing();
         beltChannel = drive.beltChannel();
         beltPerTravel = drive.beltPerTravel();
         pose = new Pose(bodies.count(), list.channels());
@@ -258,14 +256,9 @@ public final class MachineScene {
         return deckTop;
     }
 
-    /** How far the machine stands out beyond the end of its base at +x [m]. */
-    public double overhang() {
+    /** What stands out beyond the end of its base at +x. */
+    public Overhang overhang() {
         return overhang;
-    }
-
-    /** How far to the front and the back that swings which stands out there [m]. */
-    public double swing() {
-        return swing;
     }
 
     /** Poses everything at a pivot height, the gantry at its home. */

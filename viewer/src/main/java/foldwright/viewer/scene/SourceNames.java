@@ -3,7 +3,6 @@ package foldwright.viewer.scene;
 
 import foldwright.lift.LiftNames;
 import foldwright.machine.Machine;
-import foldwright.machine.drive.HandCrank;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -13,7 +12,7 @@ public final class SourceNames {
 
     /** The hand crank, or the motors of the lift in their order. */
     public static List<String> of(Machine machine) {
-        if (machine.drive().source() instanceof HandCrank) {
+        if (machine.drive().byHand()) {
             return List.of("hand crank");
         }
         return IntStream.rangeClosed(1, machine.drive().motors())

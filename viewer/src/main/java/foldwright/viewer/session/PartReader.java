@@ -13,13 +13,13 @@ import foldwright.lift.PinLoad;
 import foldwright.lift.ScrewLoad;
 import foldwright.lift.SpringLoad;
 import foldwright.machine.Machine;
-import foldwright.machine.drive.HandCrank;
 import foldwright.machine.gantry.Block;
 import foldwright.machine.gantry.Gantry;
 import foldwright.machine.gantry.Guide;
 import foldwright.study.Numerals;
 import foldwright.study.Outcome;
 import foldwright.study.Shown;
+import foldwright.study.SourceWords;
 import foldwright.study.Verdict;
 import foldwright.viewer.scene.Part;
 import foldwright.viewer.session.PartReading.Fact;
@@ -315,7 +315,7 @@ final class PartReader {
     }
 
     private void motorShares(CurvePoint p) {
-        String source = machine.drive().source() instanceof HandCrank ? "crank" : "motor";
+        String source = SourceWords.of(machine).noun();
         split =
                 source
                         + " torque by cause, "

@@ -6,6 +6,7 @@ import foldwright.report.plot.Scale;
 import foldwright.viewer.render.View;
 import foldwright.viewer.scene.LiftShape;
 import foldwright.viewer.scene.MachineScene;
+import foldwright.viewer.scene.Overhang;
 
 /**
  * How the machine stands on the table of a layout: scale and origin so that the top pose fits, and
@@ -48,9 +49,9 @@ public final class TableView {
         double width = Math.max(machine.base().width(), machine.deck().width());
         double own = Math.max(machine.base().length(), machine.deck().length());
         double more = second == null ? 0 : right(second, offset) - right(scene, 0);
-        MachineScene right = second == null ? scene : second;
+        Overhang out = (second == null ? scene : second).overhang();
         // Drawn deeper, the base's far corner stands out to the right as well.
-        double beyond = Math.max(0, right.overhang() + homeX(right.swing()) - 0.5 * homeX(width));
+        double beyond = Math.max(0, out.length() + homeX(out.swing()) - 0.5 * homeX(width));
         double length = own + Math.max(0, more);
         double tallest = second == null ? top : Math.max(top, second.shape().top());
         pinY = -shape.outside();
@@ -89,7 +90,7 @@ public final class TableView {
         centreX = (at.tableLeft() + at.tableRight() - clear) / 2 - at.of(8, 4);
         x0 = centreX - scale * middle;
         reach = 1.6 * Math.max(length + width, 2 * (top + pinHeight));
-        double planEnds = length + Math.max(beyond, 2 * right.overhang() - beyond);
+        double planEnds = length + Math.max(beyond, 2 * out.length() - beyond);
         double planWide = Math.max(planEnds, machine.box().map(Box::length).orElse(0.0));
         double planHigh =
                 Math.max(width, machine.box().map(Box::width).orElse(0.0))

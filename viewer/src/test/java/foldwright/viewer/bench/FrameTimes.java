@@ -137,8 +137,7 @@ public final class FrameTimes {
             MachineRenderer.Quality quality) {
         var page = page(builder, results, height);
         Studio.Look look = Studio.Look.home(Theme.LIGHT).at(quality);
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
         GL33C.glFinish();
     }
 

@@ -100,8 +100,7 @@ public final class SliderTimes {
     private static void draw(Desk desk, Studio studio) {
         var page = desk.page();
         Studio.Look look = Studio.Look.home(Theme.LIGHT).at(MachineRenderer.Quality.MOVING);
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
         GL33C.glFinish();
     }
 

@@ -85,8 +85,7 @@ class SecondTest extends StudioTest {
             for (double height : new double[] {0.05, 0.2}) {
                 SheetBuilder.Page page = b.over(page(a, height), a, Optional.empty(), 1);
                 Studio.Look look = Studio.Look.home(Theme.LIGHT).at(MachineRenderer.Quality.MOVING);
-                studio.drawMachine(page.moment(), look);
-                studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+                Headless.draw(studio, page, look);
                 Texts.overlaps(studio, size[0] + " at " + height, covered);
                 // Both decks lie at one height of the picture: same scale, same axis.
                 assertThat(other.lift().joints().z[other.shape().stages()])

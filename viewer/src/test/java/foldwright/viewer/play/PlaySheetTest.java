@@ -49,8 +49,7 @@ class PlaySheetTest extends StudioTest {
         View.Stance stance = reel.alongPath() ? View.Stance.above() : View.Stance.home();
         Studio.Look look =
                 new Studio.Look(Theme.LIGHT, stance, 1, 0, 0, MachineRenderer.Quality.MOVING);
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
     }
 
     @Test

@@ -72,7 +72,6 @@ class AllocationTest {
                                 "18.8 s of 60 s",
                                 Optional.empty()));
         Studio.Look look = Studio.Look.home(Theme.LIGHT).at(MachineRenderer.Quality.MOVING);
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
     }
 }

@@ -64,8 +64,7 @@ class CutTextTest {
                                 new SheetBuilder.Words(
                                         "as in the file", Optional.empty(), "", Optional.empty()));
         Studio.Look home = Studio.Look.home(Theme.LIGHT).at(MachineRenderer.Quality.MOVING);
-        studio.drawMachine(page.moment(), home);
-        studio.drawSheet(page.model(), page.marks(), home, Studio.Overlay.NONE);
+        Headless.draw(studio, page, home);
         Texts.overlaps(studio, where, wrong);
         studio.boxes().stream()
                 .map(box -> box.text())

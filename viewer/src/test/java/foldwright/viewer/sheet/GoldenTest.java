@@ -76,8 +76,7 @@ class GoldenTest {
             Studio.Look look =
                     new Studio.Look(
                             Theme.DARK, View.Stance.above(), 1, 0, 0, MachineRenderer.Quality.REST);
-            studio.drawMachine(page.moment(), look);
-            studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+            Headless.draw(studio, page, look);
             try (Pixels pixels = studio.pixels()) {
                 judge("replay", pixels);
             }
@@ -104,8 +103,7 @@ class GoldenTest {
                                             "18.8 s of 60 s",
                                             Optional.empty()));
             Studio.Look look = Studio.Look.home(theme);
-            studio.drawMachine(page.moment(), look);
-            studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+            Headless.draw(studio, page, look);
             try (Pixels pixels = studio.pixels()) {
                 judge(name, pixels);
             }

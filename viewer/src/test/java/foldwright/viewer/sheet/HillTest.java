@@ -61,8 +61,7 @@ class HillTest extends StudioTest {
                                         "18.8 s of 60 s",
                                         Optional.empty()));
         Studio.Look look = Studio.Look.home(Theme.LIGHT);
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
         int count = 0;
         try (Pixels pixels = studio.pixels()) {
             for (int y = 620; y < pixels.height; y++) {

@@ -73,8 +73,7 @@ class KeptTest {
                                 Sample.rules(),
                                 new SheetBuilder.Words(
                                         "as in the file", Optional.empty(), "", Optional.empty()));
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
     }
 
     private static List<TextBox> sorted(Studio studio) {

@@ -51,8 +51,7 @@ class LeakTest {
                                 List.of(),
                                 new SheetBuilder.Words("", Optional.empty(), "", Optional.empty()));
         Studio.Look look = Studio.Look.home(Theme.LIGHT).at(MachineRenderer.Quality.MOVING);
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
     }
 
     @Test

@@ -34,8 +34,7 @@ class LittleSheetTest extends StudioTest {
 
     private void look(SheetBuilder.Page page, Theme theme, View.Stance stance, String where) {
         Studio.Look look = new Studio.Look(theme, stance, 1, 0, 0, MachineRenderer.Quality.MOVING);
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
         Texts.overlaps(studio, where, wrong);
         for (TextBox box : studio.boxes()) {
             if (box.text().contains("…")) {

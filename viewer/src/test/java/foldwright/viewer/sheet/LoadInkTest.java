@@ -48,8 +48,7 @@ class LoadInkTest extends StudioTest {
                                         Optional.empty(),
                                         "lying flat",
                                         Optional.empty()));
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
     }
 
     private static Studio.Look look(View.Stance stance) {

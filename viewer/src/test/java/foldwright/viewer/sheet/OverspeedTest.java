@@ -51,8 +51,7 @@ class OverspeedTest extends StudioTest {
                                         "as in the file", Optional.empty(), "", Optional.empty()));
         Studio.Look look =
                 new Studio.Look(Theme.LIGHT, stance, 1, 0, 0, MachineRenderer.Quality.MOVING);
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
         return studio.boxes().stream().map(b -> b.text()).toList();
     }
 
@@ -106,8 +105,7 @@ class OverspeedTest extends StudioTest {
                                         "as in the file", Optional.empty(), "", Optional.empty()));
         Studio.Look look =
                 new Studio.Look(Theme.LIGHT, stance, 1, 0, 0, MachineRenderer.Quality.MOVING);
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
         return studio.boxes().stream().map(b -> b.text()).toList();
     }
 }

@@ -36,8 +36,7 @@ class SheetTest extends StudioTest {
                                         Optional.of("dashed: A, kept before"),
                                         "18.8 s of 60 s",
                                         Optional.empty()));
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
     }
 
     @Test

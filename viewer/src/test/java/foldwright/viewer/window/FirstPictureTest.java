@@ -22,8 +22,7 @@ class FirstPictureTest {
     private static List<String> drawn(Desk desk, Studio studio) {
         var page = desk.page();
         Studio.Look look = Studio.Look.home(Theme.LIGHT);
-        studio.drawMachine(page.moment(), look);
-        studio.drawSheet(page.model(), page.marks(), look, Studio.Overlay.NONE);
+        Headless.draw(studio, page, look);
         return studio.boxes().stream().map(TextBox::text).toList();
     }
 
