@@ -39,14 +39,25 @@ class OverspeedTest extends StudioTest {
     }
 
     private static List<String> draw(Results results, Question question, View.Stance stance) {
-        double top = studio.scene().shape().top();
         Machine machine = studio.scene().machine();
+        return texts(
+                results,
+                SheetBuilder.Choice.of(question, studio.scene().shape().top()),
+                RuleSet.rules(machine, Dial.of(machine), Map.of(), List.of()),
+                stance);
+    }
+
+    private static List<String> texts(
+            Results results,
+            SheetBuilder.Choice choice,
+            List<SheetModel.Rule> rules,
+            View.Stance stance) {
         SheetBuilder.Page page =
                 new SheetBuilder(studio.scene())
                         .page(
                                 results,
-                                SheetBuilder.Choice.of(question, top),
-                                RuleSet.rules(machine, Dial.of(machine), Map.of(), List.of()),
+                                choice,
+                                rules,
                                 new SheetBuilder.Words(
                                         "as in the file", Optional.empty(), "", Optional.empty()));
         Studio.Look look =
@@ -95,17 +106,7 @@ class OverspeedTest extends StudioTest {
     }
 
     private static List<String> marked(double height, View.Stance stance) {
-        SheetBuilder.Page page =
-                new SheetBuilder(studio.scene())
-                        .page(
-                                Results.NONE,
-                                SheetBuilder.Choice.of(Question.FOLD, height),
-                                List.of(),
-                                new SheetBuilder.Words(
-                                        "as in the file", Optional.empty(), "", Optional.empty()));
-        Studio.Look look =
-                new Studio.Look(Theme.LIGHT, stance, 1, 0, 0, MachineRenderer.Quality.MOVING);
-        Headless.draw(studio, page, look);
-        return studio.boxes().stream().map(b -> b.text()).toList();
+        SheetBuilder.Choice choice = SheetBuilder.Choice.of(Question.FOLD, height);
+        return texts(Results.NONE, choice, List.of(), stance);
     }
 }
